@@ -1,0 +1,40 @@
+#pragma once
+
+#include <bit>
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+namespace flapdoor::inline core {
+
+/// 64-bit fingerprint, fed piece by piece; the same on every build. Tells results apart; it is no protection against
+/// somebody who forges a file on purpose.
+class Fingerprint {
+public:
+    void add_word(std::uint64_t word);
+    void add_text(std::string_view text);
+
+    template <class T>
+        requires std::is_arithmetic_v<T> || std::is_enum_v<T>
+    void add(T value)
+    {
+        if constexpr (std::is_same_v<T, double>) add_word(std::bit_cast<std::uint64_t>(value));
+        else if constexpr (std::is_same_v<T, float>) add_word(std::bit_cast<std::uint32_t>(value));
+        else add_word(static_cast<std::uint64_t>(value));
+    }
+
+    std::uint64_t value() const;
+
+private:
+    std::uint64_t state_ = 0x9E3779B97F4A7C15ULL;
+    std::uint64_t words_ = 0;
+};
+
+std::uint64_t fingerprint_of(std::string_view text);
+
+/// Sixteen lower-case hexadecimal digits.
+std::string to_hex(std::uint64_t value);
+
+}

@@ -1,0 +1,30 @@
+# One room of the house: a folder of engine/, a library flapdoor::<name>, one namespace.
+#
+#   flapdoor_room(dust USES air LINKS fmt::fmt PRIVATE_LINKS Threads::Threads)
+#
+# USES names rooms; LINKS names libraries whose types its headers show; PRIVATE_LINKS the ones only its .cpp files see.
+include_guard(GLOBAL)
+
+# Flags that every target of the project shares. The model promises the same bits on every build, so no fused or
+# re-associated arithmetic anywhere.
+add_library(flapdoor_flags INTERFACE)
+target_compile_options(flapdoor_flags INTERFACE -Wall -Wextra -Wpedantic -Wconversion -ffp-contract=off)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  # gcc 12 takes "literal" + std::string for overlapping memory (its bug 105329).
+  target_compile_options(flapdoor_flags INTERFACE -Wno-restrict)
+endif()
+if(FLAPDOOR_WERROR)
+  target_compile_options(flapdoor_flags INTERFACE -Werror)
+endif()
+
+function(flapdoor_room name)
+  cmake_parse_arguments(ROOM "" "" "USES;LINKS;PRIVATE_LINKS" ${ARGN})
+  set(folder ${PROJECT_SOURCE_DIR}/engine/${name})
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${folder}/*.cpp)
+  file(GLOB_RECURSE headers CONFIGURE_DEPENDS ${folder}/*.hpp)
+  add_library(flapdoor_${name} STATIC ${sources})
+  add_library(flapdoor::${name} ALIAS flapdoor_${name})
+  target_sources(flapdoor_${name} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/engine FILES ${headers})
+  list(TRANSFORM ROOM_USES PREPEND flapdoor::)
+  target_link_libraries(flapdoor_${name} PUBLIC flapdoor_flags ${ROOM_USES} ${ROOM_LINKS} PRIVATE ${ROOM_PRIVATE_LINKS})
+endfunction()
