@@ -1,0 +1,75 @@
+#pragma once
+
+#include "core/philox.hpp"
+#include "core/picograms.hpp"
+#include "dust/size_class.hpp"
+#include "plan/raster.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace flapdoor::dust {
+
+/// What became of a parcel in a spell of time.
+enum class Fate : std::uint8_t {
+    airborne,
+    landed,     ///< on top of whatever stands in its cell
+    on_wall,
+    left        ///< drawn out through an opening
+};
+
+/// Packets of one size class in the air of one room, as a structure of arrays: entry i of each array is parcel i.
+/// Positions are meters from the room's south-west floor corner.
+struct Cloud {
+    std::vector<float> x, y, z;
+    std::vector<SizeClass> size;
+    std::vector<std::uint32_t> steps;   ///< transport steps made so far: the "when" of its random draws
+    std::vector<std::uint64_t> number;  ///< never used twice in a run: the "who" of its random draws
+    std::vector<Amount> amount;
+    std::vector<float> age;             ///< s since release
+    std::vector<Fate> fate;
+
+    std::size_t count() const { return x.size(); }
+    void add(float at_x, float at_y, float at_z, SizeClass k, std::uint64_t id, Amount carried);
+    /// Drops the parcels that are no longer airborne; the rest keep their order.
+    void sweep();
+};
+
+/// The room as a parcel meets it.
+struct CloudRoom {
+    plan::Raster raster;
+    float ceiling = 2.4F;               ///< m
+    std::vector<float> top;             ///< per cell: height of what stands there, 0 for bare floor, m
+    std::vector<float> leaving;         ///< per cell: rate at which air near an opening is drawn out, 1/s
+    float width() const { return static_cast<float>(raster.rect().width.si); }
+    float depth() const { return static_cast<float>(raster.rect().depth.si); }
+};
+
+/// How one class moves in one spell: constant for the spell.
+struct Motion {
+    int steps = 0;          ///< transport steps in the spell
+    float dt = 0.0F;        ///< s
+    float spread = 0.0F;    ///< standard deviation of one diffusive step per axis, m
+    float fall = 0.0F;      ///< settled in one step, m
+    float wall_stick = 0.0F;///< chance that touching a wall keeps the parcel
+};
+
+/// Steps for a class that keep a diffusive step within a third of a cell and a fall within a twentieth of the height.
+/// @param spell      length of the spell
+/// @param longest    longest step allowed whatever the physics permits
+Motion motion(Time spell, Diffusivity K, Length cell, Length height, Speed settling, Speed wall_deposition, Time longest);
+
+/// Moves every airborne parcel through one spell and sets its fate. A parcel's path depends only on the seed, its number
+/// and its own steps, so the result does not depend on the order of parcels or on `threads`.
+///
+/// Each step: a diffusive move that walls, ceiling and floor reflect (a wall may keep it); a chance to be drawn out near
+/// an opening; then the settling move, which lands what it carries below the top of its cell. Absorbing what merely
+/// diffuses through the floor would empty a room of fine dust in minutes; the order matters.
+/// @return  parcel-steps made
+std::uint64_t advance(Cloud& cloud, const CloudRoom& room, const PerClass<Motion>& motions, std::uint64_t seed, unsigned threads = 1);
+
+/// Feeds positions, fates and amounts into a fingerprint: equal bits in, equal value out.
+std::uint64_t fingerprint(const Cloud& cloud);
+
+}

@@ -1,0 +1,96 @@
+#include "dust/ledger.hpp"
+
+#include "core/insist.hpp"
+
+#include <utility>
+
+namespace flapdoor::dust {
+
+Amount total(const PerClass<Amount>& amounts)
+{
+    Amount sum;
+    for (const SizeClass k : all_classes()) sum += amounts[k];
+    return sum;
+}
+
+AccountId Ledger::open(std::string name, Side side)
+{
+    accounts_.push_back({std::move(name), side, {}});
+    return accounts_.size() - 1;
+}
+
+void Ledger::book_crossing(Side from, Side to, SizeClass k, Amount amount, Pathway pathway)
+{
+    const bool is_crossing = (from == Side::outside) != (to == Side::outside);
+    insist(is_crossing == (pathway != Pathway::none), "a pathway is named exactly when dust crosses the containment");
+    if (!is_crossing) return;
+    Amount& total = crossed_[static_cast<std::size_t>(pathway)][k];
+    if (to == Side::outside) total += amount;
+    else total -= amount;
+}
+
+void Ledger::move(Holding from, Holding to, SizeClass k, Amount amount, Pathway pathway)
+{
+    if (amount.is_zero()) return;
+    insist(amount.dust.count >= 0 && amount.lead.count >= 0, "amounts moved are not negative");
+    insist(from.held.dust >= amount.dust && from.held.lead >= amount.lead, "no more is moved than is there");
+    Account& giver = accounts_.at(from.account);
+    Account& taker = accounts_.at(to.account);
+    book_crossing(giver.side, taker.side, k, amount, pathway);
+    from.held -= amount;
+    giver.balance[k] -= amount;
+    to.held += amount;
+    taker.balance[k] += amount;
+}
+
+void Ledger::release(AccountId paint, Holding to, SizeClass k, Amount amount)
+{
+    insist(accounts_.at(paint).side == Side::paint && accounts_.at(to.account).side == Side::inside, "dust is released from paint into the work area");
+    insist(amount.dust.count >= 0 && amount.lead.count >= 0, "amounts released are not negative");
+    accounts_[paint].balance[k] -= amount;
+    to.held += amount;
+    accounts_[to.account].balance[k] += amount;
+}
+
+void Ledger::move_account(AccountId id, Side side, Pathway pathway)
+{
+    Account& account = accounts_.at(id);
+    if (account.side == side) return;
+    if ((account.side == Side::outside) == (side == Side::outside)) pathway = Pathway::none;
+    for (const SizeClass k : all_classes()) book_crossing(account.side, side, k, account.balance[k], pathway);
+    account.side = side;
+}
+
+bool Ledger::closes() const
+{
+    for (const SizeClass k : all_classes()) {
+        Amount all;
+        Amount outside;
+        Amount crossed;
+        for (const Account& account : accounts_) {
+            all += account.balance[k];
+            if (account.side == Side::outside) outside += account.balance[k];
+        }
+        for (const auto& by_pathway : crossed_) crossed += by_pathway[k];
+        if (!all.is_zero() || outside != crossed) return false;
+    }
+    return true;
+}
+
+Amount Ledger::released() const
+{
+    Amount sum;
+    for (const Account& account : accounts_)
+        if (account.side == Side::paint) sum = sum - total(account.balance);
+    return sum;
+}
+
+Amount Ledger::on(Side side) const
+{
+    Amount sum;
+    for (const Account& account : accounts_)
+        if (account.side == side) sum += total(account.balance);
+    return sum;
+}
+
+}

@@ -1,0 +1,96 @@
+#pragma once
+
+#include "core/picograms.hpp"
+#include "dust/size_class.hpp"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace flapdoor::dust {
+
+/// How dust left the work area.
+enum class Pathway {
+    none,
+    return_air,
+    seam,
+    doorway,
+    shoes,
+    clothing,
+    tools,
+    bag,
+    sheeting_removal,
+    recovered   ///< not a way out: taken back from outside by cleaning there
+};
+inline constexpr std::size_t pathway_count = 10;
+
+/// Which side of the containment an account is on.
+enum class Side {
+    paint,      ///< the film the dust came from: its balance is minus what was released
+    inside,     ///< in the work area: its air, its surfaces, the people and tools in it
+    outside,    ///< anywhere else in or around the building: what the job must avoid
+    contained   ///< out of the world: sealed bags, vacuum and filter contents, wash water
+};
+
+using AccountId = std::size_t;
+
+struct Account {
+    std::string name;
+    Side side = Side::inside;
+    PerClass<Amount> balance;
+};
+
+/// An account and the place in it where an amount is physically held. Both change together, or not at all.
+struct Holding {
+    Amount& held;
+    AccountId account;
+};
+
+/// Double-entry books of dust and lead by host, size class and pathway. The accounts always add up to zero; what is
+/// outside is always what crossed by some pathway.
+class Ledger {
+public:
+    AccountId open(std::string name, Side side);
+
+    /// Takes an amount from one holding and puts it into another.
+    /// @param pathway  how it crossed: named exactly when one side is outside and the other is not; insists
+    void move(Holding from, Holding to, SizeClass k, Amount amount, Pathway pathway = Pathway::none);
+
+    /// Fresh dust from the paint film into a holding.
+    void release(AccountId paint, Holding to, SizeClass k, Amount amount);
+
+    /// A whole account changes sides, with all it holds: a worker walks out, a bag is carried out.
+    /// @param pathway  as for move
+    void move_account(AccountId account, Side side, Pathway pathway);
+
+    const std::vector<Account>& accounts() const { return accounts_; }
+    const Account& account(AccountId id) const { return accounts_.at(id); }
+    /// Net amount that went outside by a pathway.
+    const PerClass<Amount>& crossed(Pathway pathway) const { return crossed_[static_cast<std::size_t>(pathway)]; }
+
+    /// Does every class of dust and lead add up to 0 pg over all accounts, and is all that is outside accounted for by
+    /// pathways?
+    bool closes() const;
+
+    Amount released() const;    ///< all that ever left the paint
+    Amount on(Side side) const;
+
+private:
+    void book_crossing(Side from, Side to, SizeClass k, Amount amount, Pathway pathway);
+
+    std::vector<Account> accounts_;
+    std::array<PerClass<Amount>, pathway_count> crossed_{};
+};
+
+/// Sum over classes.
+Amount total(const PerClass<Amount>& amounts);
+
+}
+
+namespace flapdoor::inline core {
+template <> struct Words<dust::Pathway> {
+    static constexpr std::array<std::string_view, dust::pathway_count> words{
+        "none", "return air", "seams and undercuts", "doorway and flap", "shoes", "clothing", "tools", "bags", "sheeting removal", "cleaned up outside"};
+};
+template <> struct Words<dust::Side> { static constexpr std::array<std::string_view, 4> words{"paint", "inside", "outside", "contained"}; };
+}
