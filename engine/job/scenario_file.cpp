@@ -1,0 +1,172 @@
+#include "job/files.hpp"
+
+#include "job/places.hpp"
+#include "plan/rect.hpp"
+#include "text/reading.hpp"
+#include "text/show.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace flapdoor::job {
+
+namespace {
+
+/// Gathers what is wrong with the meaning of a scenario, each with its place in the file.
+class Checker {
+public:
+    Checker(const Scenario& scenario, const text::Node& root) : scenario_(scenario), root_(root) {}
+
+    Problems check()
+    {
+        unique(scenario_.zones, "zone");
+        unique(scenario_.openings, "opening");
+        unique(scenario_.objects, "object");
+        unique(scenario_.sills, "sill");
+        unique(scenario_.counters, "counter");
+        unique(scenario_.components, "component");
+        unique(scenario_.crew, "person");
+        unique(scenario_.supplies, "supply");
+        zones();
+        openings();
+        things();
+        sills();
+        components();
+        entrance();
+        return std::move(problems_);
+    }
+
+private:
+    void problem(std::string_view list, std::size_t index, std::string_view key, std::string expected, std::string found)
+    {
+        problems_.push_back({place_of(root_, list, index, key), std::move(expected), std::move(found)});
+    }
+
+    template <class List>
+    void unique(const List& things, std::string_view list)
+    {
+        for (std::size_t i = 0; i < things.size(); ++i)
+            for (std::size_t earlier = 0; earlier < i; ++earlier)
+                if (things[i].id == things[earlier].id)
+                    problem(list, i, "id", "an id that no other " + std::string(list) + " has", "`" + things[i].id.name + "` a second time");
+    }
+
+    /// The zone named there, or nothing and a problem.
+    const Zone* zone_named(const ZoneId& id, std::string_view list, std::size_t index, std::string_view key)
+    {
+        if (const Zone* zone = find_by_id(scenario_.zones, id)) return zone;
+        std::vector<std::string> known;
+        for (const Zone& zone : scenario_.zones) known.push_back(zone.id.name);
+        problem(list, index, key, "the id of a zone" + nearest_hint(id.name, known), "`" + id.name + "`");
+        return nullptr;
+    }
+
+    static plan::Rect floor_of(const Zone& zone) { return {zone.west, zone.south, zone.width, zone.depth}; }
+
+    void zones()
+    {
+        const auto work_rooms = std::count_if(scenario_.zones.begin(), scenario_.zones.end(), [](const Zone& z) { return z.role == ZoneRole::work_room; });
+        if (work_rooms != 1) problem("zone", 0, "role", "exactly one zone with role = \"work-room\"", std::to_string(work_rooms) + " of them");
+        for (std::size_t i = 0; i < scenario_.zones.size(); ++i)
+            for (std::size_t earlier = 0; earlier < i; ++earlier)
+                if (plan::overlap(plan::grown(floor_of(scenario_.zones[i]), -0.001_m), floor_of(scenario_.zones[earlier])))
+                    problem("zone", i, "id", "zones that do not overlap", "`" + scenario_.zones[i].id.name + "` over `" + scenario_.zones[earlier].id.name + "`");
+    }
+
+    void openings()
+    {
+        for (std::size_t i = 0; i < scenario_.openings.size(); ++i) {
+            const Opening& o = scenario_.openings[i];
+            const Zone* zone = zone_named(o.zone, "opening", i, "zone");
+            if (o.kind == OpeningKindOf::door) {
+                if (o.leads_to.is_empty()) problem("opening", i, "leads-to", "the zone that a door leads to", "none");
+                else if (o.leads_to == o.zone) problem("opening", i, "leads-to", "a zone other than the door's own", "`" + o.leads_to.name + "`");
+                else zone_named(o.leads_to, "opening", i, "leads-to");
+            }
+            else if (!o.leads_to.is_empty()) problem("opening", i, "leads-to", "no leads-to: only doors lead to a zone", "`" + o.leads_to.name + "`");
+            if (zone == nullptr) continue;
+            const bool is_across = o.wall == WallSide::south || o.wall == WallSide::north;
+            const Length wall = is_across ? zone->width : zone->depth;
+            if (o.from + o.width > wall + 0.001_m)
+                problem("opening", i, "from", "an opening inside its wall, which is " + text::show_short(wall) + " long", "one that ends at " + text::show_short(o.from + o.width));
+            if (o.above_floor + o.height > zone->ceiling + 0.001_m)
+                problem("opening", i, "height", "an opening below the ceiling at " + text::show_short(zone->ceiling), "one that ends at " + text::show_short(o.above_floor + o.height));
+        }
+    }
+
+    template <class List>
+    void stand_in_zone(const List& things, std::string_view list)
+    {
+        for (std::size_t i = 0; i < things.size(); ++i) {
+            const Zone* zone = zone_named(things[i].zone, list, i, "zone");
+            if (zone == nullptr) continue;
+            const plan::Rect where{things[i].west, things[i].south, things[i].width, things[i].depth};
+            if (!floor_of(*zone).contains(where, 0.001_m)) problem(list, i, "west", "a place inside `" + zone->id.name + "`", "one that reaches beyond its walls");
+            if (things[i].height > zone->ceiling) problem(list, i, "height", "at most the ceiling, " + text::show_short(zone->ceiling), text::show_short(things[i].height));
+        }
+    }
+
+    void things()
+    {
+        stand_in_zone(scenario_.objects, "object");
+        stand_in_zone(scenario_.counters, "counter");
+    }
+
+    void sills()
+    {
+        for (std::size_t i = 0; i < scenario_.sills.size(); ++i) {
+            const Opening* window = find_by_id(scenario_.openings, scenario_.sills[i].window);
+            if (window == nullptr || window->kind != OpeningKindOf::window)
+                problem("sill", i, "window", "the id of a window", "`" + scenario_.sills[i].window.name + "`");
+        }
+    }
+
+    void components()
+    {
+        for (std::size_t i = 0; i < scenario_.components.size(); ++i) {
+            const Component& c = scenario_.components[i];
+            const Zone* zone = zone_named(c.zone, "component", i, "zone");
+            if (zone == nullptr) continue;
+            if (!c.opening.is_empty()) {
+                if (find_by_id(scenario_.openings, c.opening) == nullptr) problem("component", i, "opening", "the id of an opening", "`" + c.opening.name + "`");
+                continue;
+            }
+            const bool is_across = c.wall == WallSide::south || c.wall == WallSide::north;
+            const Length wall = is_across ? zone->width : zone->depth;
+            if (c.kind != ComponentKindOf::ceiling && c.from + c.width > wall + 0.001_m)
+                problem("component", i, "from", "a stretch of its wall, which is " + text::show_short(wall) + " long", "one that ends at " + text::show_short(c.from + c.width));
+        }
+    }
+
+    void entrance()
+    {
+        const bool has_entrance = std::any_of(scenario_.openings.begin(), scenario_.openings.end(), [&](const Opening& o) {
+            const Zone* here = find_by_id(scenario_.zones, o.zone);
+            const Zone* there = find_by_id(scenario_.zones, o.leads_to);
+            if (o.kind != OpeningKindOf::door || here == nullptr || there == nullptr) return false;
+            const auto joins = [](const Zone& a, const Zone& b) { return a.role == ZoneRole::work_room && b.role == ZoneRole::passage; };
+            return joins(*here, *there) || joins(*there, *here);
+        });
+        if (!has_entrance) problem("opening", 0, "kind", "a door between the work room and a zone with role = \"passage\"", "none");
+    }
+
+    const Scenario& scenario_;
+    const text::Node& root_;
+    Problems problems_;
+};
+
+}
+
+Result<Scenario> read_scenario(std::string_view text, const std::string& file_name)
+{
+    Result<Scenario> scenario = text::read_document<Scenario>(text, file_name);
+    if (!scenario) return scenario;
+    const Result<text::Node> root = text::parse_document(text, file_name);
+    Problems problems = Checker(*scenario, *root).check();
+    if (problems.empty()) return scenario;
+    text::sort_by_place(problems);
+    return failed(std::move(problems));
+}
+
+}

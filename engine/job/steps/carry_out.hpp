@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+/// Through the entrance to the waste store.
+struct CarryOut {
+    static constexpr std::string_view name = "carry-out";
+    static constexpr std::string_view title = "Carry waste out";
+    static constexpr Phase phase = Phase::waste;
+    static constexpr Hands hands = Hands::trained;
+    static constexpr std::string_view needs = "";
+
+    BagId bag;
+    OpeningId opening;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("bag", self.bag, required);
+        visit("opening", self.opening, required);
+    }
+};
+
+}

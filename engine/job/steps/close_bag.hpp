@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "core/quantity.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+enum class Closure { gooseneck, tape, knot };
+enum class Press { gently, hard, none };
+
+struct CloseBag {
+    static constexpr std::string_view name = "close-bag";
+    static constexpr std::string_view title = "Close a bag";
+    static constexpr Phase phase = Phase::waste;
+    static constexpr Hands hands = Hands::trained;
+    static constexpr std::string_view needs = "tape";
+
+    BagId bag;
+    Closure closure = Closure::gooseneck;
+    Press press = Press::gently;
+    Length twist = 9.0_in;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("bag", self.bag, required);
+        visit("closure", self.closure);
+        visit("press", self.press, About{"how the air is pressed out"});
+        visit("twist", self.twist, Range{0.0_in, 3.0_ft}, About{"length of the twisted neck"});
+    }
+};
+
+}
+
+namespace flapdoor::inline core {
+template <> struct Words<job::Closure> { static constexpr std::array<std::string_view, 3> words{"gooseneck", "tape", "knot"}; };
+template <> struct Words<job::Press> { static constexpr std::array<std::string_view, 3> words{"gently", "hard", "none"}; };
+}

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+/// Shuts the louvers; covering is another act.
+struct CloseRegister {
+    static constexpr std::string_view name = "close-register";
+    static constexpr std::string_view title = "Close a register";
+    static constexpr Phase phase = Phase::set_up;
+    static constexpr Hands hands = Hands::anyone;
+    static constexpr std::string_view needs = "";
+
+    OpeningId opening;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("opening", self.opening, required);
+    }
+};
+
+}

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+/// Through the entrance, over the tack pad if there is one.
+struct LeaveWorkArea {
+    static constexpr std::string_view name = "leave-work-area";
+    static constexpr std::string_view title = "Leave the work area";
+    static constexpr Phase phase = Phase::work;
+    static constexpr Hands hands = Hands::anyone;
+    static constexpr std::string_view needs = "";
+
+    OpeningId opening;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("opening", self.opening, required);
+    }
+};
+
+}

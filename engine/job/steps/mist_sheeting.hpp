@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+struct MistSheeting {
+    static constexpr std::string_view name = "mist-sheeting";
+    static constexpr std::string_view title = "Mist the sheeting";
+    static constexpr Phase phase = Phase::cleaning;
+    static constexpr Hands hands = Hands::trained;
+    static constexpr std::string_view needs = "a mister";
+
+    SupplyId mister;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("mister", self.mister, required);
+    }
+};
+
+}

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/ids.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+/// Closes what has come loose at an opening.
+struct RepairContainment {
+    static constexpr std::string_view name = "repair-containment";
+    static constexpr std::string_view title = "Repair the containment";
+    static constexpr Phase phase = Phase::work;
+    static constexpr Hands hands = Hands::trained;
+    static constexpr std::string_view needs = "tape";
+
+    OpeningId opening;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("opening", self.opening, required);
+    }
+};
+
+}

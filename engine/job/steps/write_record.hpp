@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/fields.hpp"
+#include "job/step_kind.hpp"
+
+#include <string_view>
+
+namespace flapdoor::job {
+
+/// What was done, by whom, with the cloth counts.
+struct WriteRecord {
+    static constexpr std::string_view name = "write-record";
+    static constexpr std::string_view title = "Write the record";
+    static constexpr Phase phase = Phase::hand_over;
+    static constexpr Hands hands = Hands::certified;
+    static constexpr std::string_view needs = "";
+
+    bool has_cloth_counts = true;
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("has-cloth-counts", self.has_cloth_counts);
+    }
+};
+
+}
