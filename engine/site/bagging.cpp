@@ -1,0 +1,40 @@
+#include "site/bagging.hpp"
+
+#include "dust/bag.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Bag& start_bag(Site& site, const job::BagId& id, bool is_heavy_duty)
+{
+    if (Bag* bag = find_bag(site, id)) return *bag;
+    Bag bag;
+    bag.id = id;
+    bag.is_heavy_duty = is_heavy_duty;
+    bag.content.account = site.ledger.open("in bag " + id.name, dust::Side::inside);
+    bag.skin.account = site.ledger.open("on bag " + id.name, dust::Side::inside);
+    site.bags.push_back(std::move(bag));
+    return site.bags.back();
+}
+
+void dust_the_skin(Site& site, Bag& bag)
+{
+    // A bag set down and dragged picks up what lies under half a square meter of it, as a sole would.
+    const Zone& room = site.room();
+    const plan::Point middle = room.raster.rect().center();
+    Area touched{};
+    constexpr double picked_up = 0.1;
+    for (const std::size_t cell : room.raster.cells_within({middle.x, middle.y, {}, {}}, 0.4_m)) {
+        const Spot spot = room.top[cell];
+        Surface& surface = site.surfaces[spot.surface];
+        for (const dust::SizeClass k : dust::all_classes())
+            if (k != dust::SizeClass::chips)
+                site.ledger.move(surface.free(spot.patch, k), bag.skin.free(k), k, part(surface.patches[spot.patch].free[k], picked_up));
+        touched += surface.patch_area;
+        if (touched >= dust::bag_outside) break;
+    }
+    bag.is_skin_clean = false;
+}
+
+}

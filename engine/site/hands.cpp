@@ -1,0 +1,123 @@
+#include "site/hands.hpp"
+
+#include "site/feet.hpp"
+#include "site/passing_time.hpp"
+#include "site/place.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Refusal must_be_inside(const Site& site, const Team& by)
+{
+    if (!site.has_begun) return std::nullopt;
+    for (const job::PersonId& id : by)
+        if (const Worker& who = worker(site, id); !who.is_inside) return who.title + " is outside the work area; enter first";
+    return std::nullopt;
+}
+
+Refusal must_be_outside(const Site& site, const Team& by)
+{
+    if (!site.has_begun) return std::nullopt;
+    for (const job::PersonId& id : by)
+        if (const Worker& who = worker(site, id); who.is_inside) return who.title + " is in the work area; leave first";
+    return std::nullopt;
+}
+
+Refusal must_have(const Site& site, const job::SupplyId& id, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose)
+{
+    const job::Supply* supply = find_supply(site, id);
+    if (supply == nullptr) return "nothing is chosen " + purpose;
+    if (std::find(kinds.begin(), kinds.end(), supply->kind) == kinds.end()) return supply->title + " cannot be used " + purpose;
+    const bool is_staged = std::find(site.staged.begin(), site.staged.end(), id) != site.staged.end();
+    if (site.has_begun && entrance(site).flap && !is_staged) return supply->title + " was left outside the flap door; fetch it first";
+    return std::nullopt;
+}
+
+Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, const std::string& wanted)
+{
+    if (std::find(kinds.begin(), kinds.end(), opening.plan.kind) != kinds.end()) return std::nullopt;
+    return opening.plan.title + " is not " + wanted;
+}
+
+Refusal first_of(std::initializer_list<Refusal> refusals)
+{
+    for (const Refusal& refusal : refusals)
+        if (refusal) return refusal;
+    return std::nullopt;
+}
+
+job::SupplyKindOf kind_of(const Site& site, const job::SupplyId& supply) { return find_supply(site, supply)->kind; }
+
+bool is_certified(const Site& site, const Team& by)
+{
+    return !by.empty() && std::all_of(by.begin(), by.end(), [&](const job::PersonId& id) { return worker(site, id).role == job::Role::certified_renovator; });
+}
+
+bool is_inside(const Site& site, const Team& by)
+{
+    return std::all_of(by.begin(), by.end(), [&](const job::PersonId& id) { return worker(site, id).is_inside; });
+}
+
+void gather(Site& site, const Team& by, plan::Point where)
+{
+    for (const job::PersonId& id : by) {
+        Worker& who = worker(site, id);
+        if (!site.has_begun) {   // no dust yet: where people walk does not matter
+            if (who.is_inside) who.at = where;
+            continue;
+        }
+        walk_to(site, who, where);
+    }
+}
+
+void work_at(Site& site, const Team& by, plan::Point where, Time time)
+{
+    gather(site, by, where);
+    pass_time(site, time, {true, [&](Site& s, Time spell) {
+                               if (!s.has_begun) return;
+                               for (const job::PersonId& id : by) {
+                                   Worker& who = worker(s, id);
+                                   shuffle(s, who, where, 1.0_m, 1);
+                                   soil_clothes(s, who, spell);
+                               }
+                           }});
+}
+
+void spend(Site& site, Time time) { pass_time(site, time, {false, {}}); }
+
+bool is_containment_whole(const Site& site)
+{
+    if (site.sheet != SheetState::laid) return false;
+    for (const OpeningState& o : site.openings) {
+        const bool touches = o.zone == site.work_room || (o.leads_to && *o.leads_to == site.work_room);
+        if (!touches) continue;
+        switch (o.plan.kind) {
+            case job::OpeningKindOf::window:
+                if (o.is_open) return false;
+                break;
+            case job::OpeningKindOf::door:
+                if (!o.flap && !(o.is_covered && o.is_cover_taped && !o.is_open)) return false;
+                break;
+            default:
+                if (!o.is_covered || !o.is_cover_taped || o.is_open) return false;
+        }
+    }
+    return true;
+}
+
+void containment_changed(Site& site)
+{
+    site.is_air_stale = true;
+    set_state(site, "containment-whole", "", is_containment_whole(site));
+}
+
+void pour(Site& site, Body& from, Body& to, double share, dust::Pathway pathway)
+{
+    for (const dust::SizeClass k : dust::all_classes()) {
+        const bool crosses = (site.ledger.account(from.account).side == dust::Side::outside) != (site.ledger.account(to.account).side == dust::Side::outside);
+        site.ledger.move(from.free(k), to.free(k), k, part(from.load.free[k], share), crosses ? pathway : dust::Pathway::none);
+    }
+}
+
+}

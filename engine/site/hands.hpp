@@ -1,0 +1,48 @@
+#pragma once
+
+#include "dust/bag.hpp"
+#include "site/effects.hpp"
+
+#include <initializer_list>
+#include <string>
+
+// Small things that many step cards have in common.
+namespace flapdoor::site {
+
+/// Refuses when somebody of the team is not in the work area though work has begun. Before the first dust people come
+/// and go freely.
+Refusal must_be_inside(const Site& site, const Team& by);
+Refusal must_be_outside(const Site& site, const Team& by);
+
+/// Refuses when a supply is not of a kind that can serve at all, or is left outside a hung flap.
+Refusal must_have(const Site& site, const job::SupplyId& supply, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose);
+
+/// Refuses when the opening is not of that kind.
+Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, const std::string& wanted);
+
+/// The first refusal of several.
+Refusal first_of(std::initializer_list<Refusal> refusals);
+
+job::SupplyKindOf kind_of(const Site& site, const job::SupplyId& supply);
+bool is_certified(const Site& site, const Team& by);
+bool is_inside(const Site& site, const Team& by);
+
+/// Everybody of the team walks to a place in their zone.
+void gather(Site& site, const Team& by, plan::Point where);
+
+/// The team works at a place of the work area: time passes, feet shuffle, clothes get dusty.
+void work_at(Site& site, const Team& by, plan::Point where, Time time);
+
+/// Lets time pass with people at rest.
+void spend(Site& site, Time time);
+
+/// Does the containment stand: sheeting, flap, registers and unused doors, windows?
+bool is_containment_whole(const Site& site);
+
+/// After openings or sheeting changed: air flows anew, states follow.
+void containment_changed(Site& site);
+
+/// Everything in one load goes over to another, class by class.
+void pour(Site& site, Body& from, Body& to, double share, dust::Pathway pathway = dust::Pathway::none);
+
+}

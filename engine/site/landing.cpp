@@ -1,0 +1,96 @@
+#include "site/landing.hpp"
+
+#include "core/insist.hpp"
+#include "site/place.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace flapdoor::site {
+
+dust::SurfaceKind kind_of(const Surface& surface)
+{
+    if (surface.is_soft) return dust::SurfaceKind::carpet_fresh;
+    switch (surface.finish) {
+        case job::FloorKind::smooth: return dust::SurfaceKind::smooth_sealed;
+        case job::FloorKind::linoleum: return dust::SurfaceKind::worn_linoleum;
+        case job::FloorKind::wood: return dust::SurfaceKind::bare_wood;
+        case job::FloorKind::cracked: return dust::SurfaceKind::deteriorated;
+        case job::FloorKind::carpet: return dust::SurfaceKind::carpet_fresh;
+    }
+    insist(false, "a floor is one of five kinds");
+    return dust::SurfaceKind::smooth_sealed;
+}
+
+void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount, dust::Pathway pathway)
+{
+    Surface& s = site.surfaces[surface];
+    const double bound_share = k == dust::SizeClass::chips ? 0.0 : dust::surface_traits(kind_of(s)).bound_share.typical;
+    const Amount bound = part(amount, bound_share);
+    site.ledger.move(from, s.bound(patch, k), k, bound, pathway);
+    site.ledger.move(from, s.free(patch, k), k, amount - bound, pathway);
+    s.is_cleaned[patch] = 0;
+}
+
+void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, dust::SizeClass k, Amount amount, dust::Pathway pathway)
+{
+    const Spot spot = site.zones[zone].top[cell];
+    lay_on(site, from, spot.surface, spot.patch, k, amount, pathway);
+}
+
+void stick_to_wall(Site& site, dust::Holding from, plan::Point where, Length height, dust::SizeClass k, Amount amount)
+{
+    const Zone& room = site.room();
+    const Length band_height = room.plan.ceiling / 3.0;
+    const auto band = static_cast<std::uint8_t>(std::clamp(height / band_height, 0.0, 2.0));
+    std::size_t best_surface = 0;
+    std::size_t best_patch = 0;
+    Length best{std::numeric_limits<double>::max()};
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        const Surface& wall = site.surfaces[s];
+        if (wall.role != SurfaceRole::wall) continue;
+        for (std::size_t p = 0; p < wall.cells.size(); ++p) {
+            if (wall.band[p] != band) continue;
+            const Length away = plan::distance(room.raster.center(wall.cells[p]), where);
+            if (away < best) best = away, best_surface = s, best_patch = p;
+        }
+    }
+    lay_on(site, from, best_surface, best_patch, k, amount);
+}
+
+Amount equal_piece(Amount amount, std::size_t index, std::size_t count)
+{
+    const auto piece = [&](Picograms whole) {
+        const auto n = static_cast<std::int64_t>(count);
+        return Picograms{whole.count / n + (static_cast<std::int64_t>(index) < whole.count % n ? 1 : 0)};
+    };
+    return {piece(amount.dust), piece(amount.lead)};
+}
+
+void spread_over_floor(Site& site, dust::Holding from, std::size_t zone, dust::SizeClass k, Amount amount, dust::Pathway pathway)
+{
+    const std::size_t cells = site.zones[zone].top.size();
+    for (std::size_t cell = 0; cell < cells; ++cell) {
+        // The few picograms left over by the division fall on other cells each time.
+        const Amount piece = equal_piece(amount, (cell + site.draws) % cells, cells);
+        if (!piece.is_zero()) land(site, from, zone, cell, k, piece, pathway);
+    }
+    ++site.draws;
+}
+
+void spread_over_walls(Site& site, dust::Holding from, dust::SizeClass k, Amount amount)
+{
+    std::size_t patches = 0;
+    for (const Surface& wall : site.surfaces)
+        if (wall.role == SurfaceRole::wall) patches += wall.patches.size();
+    std::size_t index = 0;
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        if (site.surfaces[s].role != SurfaceRole::wall) continue;
+        for (std::size_t p = 0; p < site.surfaces[s].patches.size(); ++p, ++index) {
+            const Amount piece = equal_piece(amount, index, patches);
+            if (!piece.is_zero()) lay_on(site, from, s, p, k, piece);
+        }
+    }
+}
+
+}

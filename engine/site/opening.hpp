@@ -1,0 +1,29 @@
+#pragma once
+
+#include "job/building.hpp"
+
+#include <optional>
+
+namespace flapdoor::site {
+
+/// How a flap door hangs in an opening.
+struct FlapState {
+    int sheets = 2;
+    bool is_taped = true, has_folds = true, has_dowel = true;
+    Length gap = 3.0_in;
+};
+
+/// A door, window or register as it is at the moment.
+struct OpeningState {
+    job::Opening plan;
+    std::size_t zone = 0;
+    std::optional<std::size_t> leads_to;    ///< doors: the zone beyond
+    bool is_open = false;
+    bool is_covered = false;
+    bool is_cover_taped = false;
+    int seam_layers = 0;
+    bool has_sign = false;
+    std::optional<FlapState> flap;
+};
+
+}

@@ -1,0 +1,45 @@
+#include "dust/bag.hpp"
+#include "site/crossing.hpp"
+#include "site/hands.hpp"
+#include "site/landing.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::CarryOut& step, const Team& by)
+{
+    const Bag* bag = find_bag(site, step.bag);
+    if (bag == nullptr) return "there is no such bag yet";
+    if (bag->is_out) return "it is out already";
+    return must_be_inside(site, by);
+}
+
+Done carry_out(Site& site, const job::CarryOut& step, const Team& by)
+{
+    Bag& bag = *find_bag(site, step.bag);
+    measure(site, "skin-cleaned", step.bag.name, job::MeasureKind::truth, bag.is_skin_clean ? 1.0 : 0.0);
+    measure(site, "sealed", step.bag.name, job::MeasureKind::truth, bag.is_closed ? 1.0 : 0.0);
+    for (const job::PersonId& id : by) {
+        note_exit(site, worker(site, id));
+        leave(site, worker(site, id), true);
+    }
+    const std::size_t hall = worker(site, by.front()).zone;
+    const std::size_t cell = site.zones[hall].raster.cell_at(worker(site, by.front()).at);
+    // The skin sheds on the way; an open bag breathes; an overfilled one may burst.
+    constexpr double shed = 0.3;
+    const bool bursts = Luck{site.seed, Stream::handling}.uniform(site.draws++, 0)
+                        < dust::burst_probability({bag.fill, false, bag.is_heavy_duty});
+    const dust::Pathway pathway = bag.holds_sheeting ? dust::Pathway::sheeting_removal : dust::Pathway::bag;
+    for (const dust::SizeClass k : dust::all_classes()) {
+        land(site, bag.skin.free(k), hall, cell, k, part(bag.skin.load.free[k], shed), pathway);
+        double lost = bag.is_closed ? 0.0 : 1e-3;
+        if (bursts) lost += dust::burst_spill.typical;
+        land(site, bag.content.free(k), hall, cell, k, part(bag.content.load.free[k], lost), pathway);
+    }
+    pour(site, bag.content, site.store, 1.0);
+    pour(site, bag.skin, site.store, 1.0);
+    bag.is_out = true;
+    spend(site, 2.0_min);
+    return {};
+}
+
+}

@@ -1,0 +1,40 @@
+#include "site/cleaning.hpp"
+#include "site/hands.hpp"
+#include "site/passing_time.hpp"
+#include "site/place.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::CleanBeyond& step, const Team&)
+{
+    const job::Supply* supply = find_supply(site, step.vacuum);
+    if (supply == nullptr || (supply->kind != job::SupplyKindOf::hepa_vacuum && supply->kind != job::SupplyKindOf::shop_vacuum)) return "a vacuum is needed to clean beyond the work area";
+    return std::nullopt;
+}
+
+Done carry_out(Site& site, const job::CleanBeyond& step, const Team&)
+{
+    const OpeningState& door = entrance(site);
+    const std::size_t beyond = door.zone == site.work_room ? *door.leads_to : door.zone;
+    const Zone& hall = site.zones[beyond];
+    const plan::Rect threshold = along_wall(site.zones[door.zone].plan, door.plan.wall, door.plan.from, door.plan.width, Length{});
+    Area area{};
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        const Surface& surface = site.surfaces[s];
+        if (surface.zone != beyond || (surface.role != SurfaceRole::floor && surface.role != SurfaceRole::runner) || !surface.is_there) continue;
+        Part part{s, {}};
+        for (const std::size_t p : bare_part(site, s).patches)
+            if (plan::distance(threshold, hall.raster.center(surface.cells[p])) <= step.reach) part.patches.push_back(p);
+        if (part.patches.empty()) continue;
+        area += vacuum(site, part, 3.0, is_hepa(site, step.vacuum));
+        if (!step.mop.is_empty()) mop(site, part, Rinsing::separate_water, 0);
+        mark_cleaned(site, part);
+    }
+    pass_time(site, Time{60.0 * 5.0 * std::max(1.0, area.si)});
+    measure(site, "cleaned-margin", "", job::MeasureKind::length, step.reach.si);
+    return {};
+}
+
+}

@@ -1,0 +1,26 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::CloseRegister& step, const Team& by)
+{
+    const OpeningState& o = opening(site, step.opening);
+    if (Refusal wrong = must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air}, "a register")) return wrong;
+    if (o.is_covered) return "a covered register cannot be closed; its louvers are under the sheeting";
+    if (!o.is_open) return o.plan.title + " is closed already";
+    return must_be_inside(site, by);
+}
+
+Done carry_out(Site& site, const job::CloseRegister& step, const Team& by)
+{
+    OpeningState& o = opening(site, step.opening);
+    gather(site, by, middle(site.zones[o.zone].plan, o.plan));
+    spend(site, 1.0_min);
+    o.is_open = false;
+    set_state(site, "register-closed", step.opening.name, true);
+    containment_changed(site);
+    return {};
+}
+
+}

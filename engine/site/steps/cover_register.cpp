@@ -1,0 +1,26 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::CoverRegister& step, const Team& by)
+{
+    const OpeningState& o = opening(site, step.opening);
+    if (o.is_covered) return o.plan.title + " is covered already";
+    return first_of({must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air}, "a register"), must_be_inside(site, by),
+                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "to cover a register")});
+}
+
+Done carry_out(Site& site, const job::CoverRegister& step, const Team& by)
+{
+    OpeningState& o = opening(site, step.opening);
+    gather(site, by, middle(site.zones[o.zone].plan, o.plan));
+    spend(site, 4.0_min);
+    o.is_covered = true;
+    o.is_cover_taped = step.is_taped && kind_of(site, step.sheeting) == job::SupplyKindOf::sheeting;
+    set_state(site, "register-covered", step.opening.name, o.is_cover_taped);
+    containment_changed(site);
+    return {};
+}
+
+}

@@ -1,0 +1,20 @@
+#include "site/crossing.hpp"
+#include "site/hands.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::EnterWorkArea&, const Team& by)
+{
+    for (const job::PersonId& id : by)
+        if (const Worker& who = worker(site, id); who.is_inside) return who.title + " is in the work area already";
+    return std::nullopt;
+}
+
+Done carry_out(Site& site, const job::EnterWorkArea&, const Team& by)
+{
+    for (const job::PersonId& id : by) enter(site, worker(site, id), false);
+    spend(site, 30.0_s);
+    return {};
+}
+
+}

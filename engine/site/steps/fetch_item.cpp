@@ -1,0 +1,26 @@
+#include "site/crossing.hpp"
+#include "site/hands.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::FetchItem& step, const Team& by)
+{
+    if (std::find(site.staged.begin(), site.staged.end(), step.item) != site.staged.end()) return "it is inside already";
+    return must_be_inside(site, by);
+}
+
+Done carry_out(Site& site, const job::FetchItem& step, const Team& by)
+{
+    for (const job::PersonId& id : by) {
+        note_exit(site, worker(site, id));
+        leave(site, worker(site, id), false);
+    }
+    spend(site, 3.0_min);
+    for (const job::PersonId& id : by) enter(site, worker(site, id), true);
+    site.staged.push_back(step.item);
+    return {};
+}
+
+}

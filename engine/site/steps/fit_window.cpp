@@ -1,0 +1,18 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::FitWindow& step, const Team& by)
+{
+    return first_of({must_be(opening(site, step.opening), {job::OpeningKindOf::window}, "a window"), must_be_inside(site, by)});
+}
+
+Done carry_out(Site& site, const job::FitWindow& step, const Team& by)
+{
+    const OpeningState& o = opening(site, step.opening);
+    work_at(site, by, middle(site.zones[o.zone].plan, o.plan), 25.0_min);
+    return {};
+}
+
+}

@@ -1,0 +1,28 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::HangFlap& step, const Team& by)
+{
+    const OpeningState& o = opening(site, step.opening);
+    if (o.flap) return "a flap door hangs there already";
+    if (o.is_covered) return o.plan.title + " is covered; a flap needs the doorway";
+    return first_of({must_be(o, {job::OpeningKindOf::door}, "a door"), must_be_inside(site, by),
+                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "for a flap door")});
+}
+
+Done carry_out(Site& site, const job::HangFlap& step, const Team& by)
+{
+    OpeningState& o = opening(site, step.opening);
+    gather(site, by, middle(site.zones[o.zone].plan, o.plan));
+    spend(site, 20.0_min);
+    o.is_open = true;
+    o.flap = FlapState{step.sheets, step.is_taped, step.has_folds, step.has_dowel && step.sheets == 2, step.gap};
+    set_state(site, "flap-hung", step.opening.name, true);
+    set_state(site, "door-closed", step.opening.name, false);
+    containment_changed(site);
+    return {};
+}
+
+}

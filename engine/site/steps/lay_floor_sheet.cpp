@@ -1,0 +1,72 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace flapdoor::site {
+
+namespace {
+
+/// How far the sheeting really reaches beyond a component: to the nearest floor that lies bare.
+Length measured_reach(const Site& site, const job::Component& component, Length wished)
+{
+    const Zone& room = site.room();
+    const plan::Rect from = footprint(site.scenario, component);
+    Length nearest = wished;
+    bool is_all_covered = true;
+    for (std::size_t cell = 0; cell < room.top.size(); ++cell) {
+        if (site.surfaces[room.top[cell].surface].role != SurfaceRole::floor) continue;
+        const Length away = plan::distance(from, room.raster.center(cell));
+        nearest = is_all_covered ? away : std::min(nearest, away);
+        is_all_covered = false;
+    }
+    return is_all_covered ? std::max(wished, room.plan.width + room.plan.depth) : nearest;
+}
+
+}
+
+Refusal why_not(const Site& site, const job::LayFloorSheet& step, const Team& by)
+{
+    if (site.sheet == SheetState::folded) return "the old sheeting lies folded in the room; bag it first";
+    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "on the floor")});
+}
+
+Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
+{
+    const Zone& room = site.room();
+    gather(site, by, room.raster.rect().center());
+    std::vector<bool> is_covered(room.raster.size(), false);
+    for (const job::Component& component : site.scenario.components) {
+        if (component.zone != room.plan.id) continue;
+        for (const std::size_t cell : room.raster.cells_within(footprint(site.scenario, component), step.reach)) is_covered[cell] = true;
+    }
+    Surface sheet;
+    sheet.name = "floor sheeting";
+    sheet.role = SurfaceRole::sheeting;
+    sheet.zone = site.work_room;
+    sheet.patch_area = room.raster.cell_area();
+    for (std::size_t cell = 0; cell < is_covered.size(); ++cell) {
+        const SurfaceRole below = site.surfaces[room.top[cell].surface].role;
+        if (is_covered[cell] && (below == SurfaceRole::floor || below == SurfaceRole::sheeting || below == SurfaceRole::sill)) sheet.cells.push_back(cell);
+    }
+    if (sheet.cells.empty()) return {false, "no floor lies within that reach"};
+    sheet.patches.resize(sheet.cells.size());
+    sheet.is_edge.resize(sheet.cells.size(), 0);
+    sheet.is_cleaned.resize(sheet.cells.size(), 0);
+    sheet.account = site.ledger.open(sheet.name, dust::Side::inside);
+    spend(site, Time{60.0 * (5.0 + 1.0 * sheet.area().si)} * static_cast<double>(step.layers));
+    site.sheeting.push_back(site.surfaces.size());
+    site.surfaces.push_back(std::move(sheet));
+    site.sheet = SheetState::laid;
+    site.is_sheet_taped = step.is_taped && kind_of(site, step.sheeting) == job::SupplyKindOf::sheeting;
+    refresh_tops(site);
+    for (const job::Component& component : site.scenario.components)
+        if (component.zone == site.room().plan.id)
+            measure(site, "reach", component.id.name, job::MeasureKind::length, measured_reach(site, component, step.reach).si);
+    set_state(site, "floor-covered", "", site.is_sheet_taped);
+    containment_changed(site);
+    return {};
+}
+
+}

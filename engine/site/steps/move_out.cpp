@@ -1,0 +1,26 @@
+#include "site/hands.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::MoveOut& step, const Team& by)
+{
+    const job::Object& object = *find_by_id(site.scenario.objects, step.object);
+    if (!object.can_move) return object.title + " cannot be moved";
+    if (!find_top(site, object.title)->is_there) return object.title + " is out already";
+    return must_be_inside(site, by);
+}
+
+Done carry_out(Site& site, const job::MoveOut& step, const Team& by)
+{
+    const job::Object& object = *find_by_id(site.scenario.objects, step.object);
+    gather(site, by, {object.west, object.south});
+    spend(site, 6.0_min);
+    Surface& top = *find_top(site, object.title);
+    top.is_there = false;
+    site.ledger.move_account(top.account, dust::Side::outside, dust::Pathway::tools);
+    set_state(site, "objects-safe", step.object.name, true);
+    refresh_tops(site);
+    return {};
+}
+
+}

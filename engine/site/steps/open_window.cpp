@@ -1,0 +1,24 @@
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::OpenWindow& step, const Team& by)
+{
+    const OpeningState& o = opening(site, step.opening);
+    if (o.is_open) return o.plan.title + " is open already";
+    return first_of({must_be(o, {job::OpeningKindOf::window}, "a window"), must_be_inside(site, by)});
+}
+
+Done carry_out(Site& site, const job::OpenWindow& step, const Team& by)
+{
+    OpeningState& o = opening(site, step.opening);
+    gather(site, by, middle(site.zones[o.zone].plan, o.plan));
+    spend(site, 1.0_min);
+    o.is_open = true;
+    set_state(site, "window-closed", step.opening.name, false);
+    containment_changed(site);
+    return {};
+}
+
+}

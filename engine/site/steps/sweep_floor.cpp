@@ -1,0 +1,28 @@
+#include "dust/resuspension.hpp"
+#include "site/hands.hpp"
+#include "site/passing_time.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::SweepFloor& step, const Team& by)
+{
+    return first_of({must_be_inside(site, by), must_have(site, step.broom, {job::SupplyKindOf::broom}, "to sweep")});
+}
+
+Done carry_out(Site& site, const job::SweepFloor&, const Team& by)
+{
+    for (const Spot& spot : site.room().top) {
+        Surface& surface = site.surfaces[spot.surface];
+        if (surface.role != SurfaceRole::floor && surface.role != SurfaceRole::sheeting) continue;
+        for (const dust::SizeClass k : dust::all_classes()) {
+            const dust::Swept swept = dust::dry_sweeping(k);
+            const Amount there = surface.patches[spot.patch].free[k];
+            raise_into_air(site, surface.free(spot.patch, k), site.work_room, k, part(there, swept.to_air));
+            site.ledger.move(surface.free(spot.patch, k), site.store.free(k), k, part(there, swept.to_pile));
+        }
+    }
+    work_at(site, by, site.room().raster.rect().center(), 10.0_min);
+    return {};
+}
+
+}

@@ -1,0 +1,20 @@
+#include "site/hands.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::SwitchHvacOff&, const Team&)
+{
+    if (!site.is_hvac_running) return "the air handling is off already";
+    return std::nullopt;
+}
+
+Done carry_out(Site& site, const job::SwitchHvacOff&, const Team&)
+{
+    spend(site, 2.0_min);
+    site.is_hvac_running = false;
+    set_state(site, "hvac-running", "", false);
+    containment_changed(site);
+    return {};
+}
+
+}

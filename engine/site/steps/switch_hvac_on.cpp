@@ -1,0 +1,20 @@
+#include "site/hands.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::SwitchHvacOn&, const Team&)
+{
+    if (site.is_hvac_running) return "the air handling is running already";
+    return std::nullopt;
+}
+
+Done carry_out(Site& site, const job::SwitchHvacOn&, const Team&)
+{
+    spend(site, 2.0_min);
+    site.is_hvac_running = true;
+    set_state(site, "hvac-running", "", true);
+    containment_changed(site);
+    return {};
+}
+
+}

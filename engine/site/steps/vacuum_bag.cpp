@@ -1,0 +1,23 @@
+#include "site/hands.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::VacuumBag& step, const Team& by)
+{
+    const Bag* bag = find_bag(site, step.bag);
+    if (bag == nullptr) return "there is no such bag yet";
+    if (bag->is_out) return "it is out already";
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum a bag")});
+}
+
+Done carry_out(Site& site, const job::VacuumBag& step, const Team& by)
+{
+    work_at(site, by, site.room().raster.rect().center(), 2.0_min);
+    Bag& bag = *find_bag(site, step.bag);
+    constexpr double vacuumed_skin = 0.9;   // smooth plastic, both sides (judgment)
+    pour(site, bag.skin, site.vacuum, vacuumed_skin);
+    bag.is_skin_clean = true;
+    return {};
+}
+
+}

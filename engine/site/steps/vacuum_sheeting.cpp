@@ -1,0 +1,26 @@
+#include "site/cleaning.hpp"
+#include "site/hands.hpp"
+#include "site/passing_time.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::VacuumSheeting& step, const Team& by)
+{
+    if (site.sheet != SheetState::laid) return "no sheeting lies on the floor";
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum the sheeting")});
+}
+
+Done carry_out(Site& site, const job::VacuumSheeting& step, const Team& by)
+{
+    constexpr double minutes = 1.5;
+    for (const std::size_t s : site.sheeting) {
+        const Part part = bare_part(site, s);
+        if (part.patches.empty()) continue;
+        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, minutes, is_hepa(site, step.vacuum)); }, Time{60.0 * minutes});
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,20 @@
+#include "site/cleaning.hpp"
+#include "site/hands.hpp"
+#include "site/passing_time.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::VacuumSurfaces& step, const Team& by)
+{
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum surfaces")});
+}
+
+Done carry_out(Site& site, const job::VacuumSurfaces& step, const Team& by)
+{
+    const double minutes = step.minutes_per_square_meter;
+    for (const Part& part : parts_of(site, step.target, step.path))
+        go_over(site, by, part, step.path, [&] { return vacuum(site, part, minutes, is_hepa(site, step.vacuum)); }, Time{60.0 * minutes});
+    return {};
+}
+
+}

@@ -1,0 +1,19 @@
+#include "site/cleaning.hpp"
+#include "site/hands.hpp"
+#include "site/walls.hpp"
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::VacuumWalls& step, const Team& by)
+{
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum walls")});
+}
+
+Done carry_out(Site& site, const job::VacuumWalls& step, const Team& by)
+{
+    const bool hepa = is_hepa(site, step.vacuum);
+    clean_walls(site, by, step.order, [hepa](Site& s, const Part& part) { vacuum(s, part, 1.0, hepa); });
+    return {};
+}
+
+}

@@ -1,0 +1,28 @@
+#include "site/bagging.hpp"
+#include "site/hands.hpp"
+#include "site/place.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::site {
+
+Refusal why_not(const Site& site, const job::WrapDebris& step, const Team& by)
+{
+    if (std::find(site.disturbed.begin(), site.disturbed.end(), step.component.name) == site.disturbed.end()) return "nothing has been taken off that component yet";
+    if (find_bag(site, step.bag) != nullptr) return "there is a bag or bundle of that name already";
+    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting}, "to wrap debris")});
+}
+
+Done carry_out(Site& site, const job::WrapDebris& step, const Team& by)
+{
+    const job::Component& component = *find_by_id(site.scenario.components, step.component);
+    work_at(site, by, footprint(site.scenario, component).center(), 8.0_min);
+    Bag& bundle = start_bag(site, step.bag, true);
+    bundle.fill = 0.5;
+    bundle.is_closed = true;
+    bundle.is_gooseneck = true;   // taped on all edges: as tight as a twisted neck
+    dust_the_skin(site, bundle);
+    return {};
+}
+
+}
