@@ -1,0 +1,73 @@
+#include "drill/run.hpp"
+
+#include "site/effects.hpp"
+#include "text/writing.hpp"
+
+#include <utility>
+
+namespace flapdoor::drill {
+
+namespace {
+
+std::vector<job::Parameter> parameters(const job::Step& step)
+{
+    std::vector<job::Parameter> with;
+    std::visit([&](const auto& s) {
+        for (text::ShownField& field : text::describe_fields(s)) with.push_back({std::move(field.key), std::move(field.value)});
+    }, step);
+    return with;
+}
+
+}
+
+std::optional<std::string> why_not(const site::Site& site, const job::Card& card)
+{
+    if (card.by.empty()) return "nobody is named to do it";
+    return std::visit([&](const auto& step) { return site::why_not(site, step, card.by); }, card.step);
+}
+
+site::Site begin(const job::Scenario& scenario, const RunOptions& options)
+{
+    site::Site site = site::build(scenario, options.seed);
+    site.threads = options.threads;
+    site.watcher = options.watcher;
+    return site;
+}
+
+StepHash carry_out_card(site::Site& site, const job::Card& card, int index)
+{
+    job::LogEntry entry;
+    entry.card = index;
+    entry.step = std::visit([](const auto& step) { return std::string(step.name); }, card.step);
+    entry.label = card.label;
+    entry.by = card.by;
+    entry.with = parameters(card.step);
+    entry.start = site.now;
+    site.measured.clear();
+    if (auto refusal = why_not(site, card)) {
+        entry.outcome = job::Outcome::refused;
+        entry.reason = std::move(*refusal);
+    }
+    else {
+        const site::Done done = std::visit([&](const auto& step) { return site::carry_out(site, step, card.by); }, card.step);
+        entry.outcome = done.was_needed ? job::Outcome::done : job::Outcome::not_needed;
+        entry.reason = done.why;
+    }
+    entry.end = site.now;
+    entry.measured = site.measured;
+    site.log.entries.push_back(std::move(entry));
+    site::audit(site);
+    return {index, site::fingerprint(site)};
+}
+
+Run carry_out(const job::Scenario& scenario, const job::WorkPlan& plan, const RunOptions& options)
+{
+    Run run{plan, begin(scenario, options), {}};
+    for (std::size_t i = 0; i < plan.cards.size(); ++i) {
+        run.hashes.push_back(carry_out_card(run.site, plan.cards[i], static_cast<int>(i)));
+        if (options.after_card) options.after_card(run.site);
+    }
+    return run;
+}
+
+}

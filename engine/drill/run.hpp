@@ -1,0 +1,44 @@
+#pragma once
+
+#include "job/work_plan.hpp"
+#include "site/site.hpp"
+
+#include <cstdint>
+#include <functional>
+#include <vector>
+
+namespace flapdoor::drill {
+
+struct RunOptions {
+    std::uint64_t seed = 1;
+    unsigned threads = 1;
+    std::function<void(const site::Site&)> watcher = {};    ///< after every tick
+    std::function<void(const site::Site&)> after_card = {}; ///< after every card, with its log entry written
+};
+
+/// State of the site after one card, as a fingerprint: where two runs part, these differ first.
+struct StepHash {
+    int card = 0;
+    std::uint64_t hash = 0;
+    friend bool operator==(const StepHash&, const StepHash&) = default;
+};
+
+/// A plan carried out: the site as it was left, with its log, and a hash after every card.
+struct Run {
+    job::WorkPlan plan;
+    site::Site site;
+    std::vector<StepHash> hashes;
+};
+
+/// Carries a plan out on its scenario, card by card. A card that cannot be carried out is logged with the reason and
+/// left out. After each card the ledger is audited; a run that does not close stops here by `insist`.
+Run carry_out(const job::Scenario& scenario, const job::WorkPlan& plan, const RunOptions& options = {});
+
+/// The same card by card, for whoever decides while it runs.
+site::Site begin(const job::Scenario& scenario, const RunOptions& options);
+StepHash carry_out_card(site::Site& site, const job::Card& card, int index);
+
+/// Why the card cannot be carried out on the site as it is; nothing when it can.
+std::optional<std::string> why_not(const site::Site& site, const job::Card& card);
+
+}
