@@ -3,6 +3,7 @@
 #include "job/places.hpp"
 #include "text/reading.hpp"
 
+#include <algorithm>
 #include <string>
 #include <type_traits>
 #include <vector>
@@ -40,7 +41,10 @@ public:
     void check(std::size_t card, const Card& what)
     {
         card_ = card;
-        for (const PersonId& id : what.by) must_exist("by", id);
+        for (auto id = what.by.begin(); id != what.by.end(); ++id) {
+            if (std::find(what.by.begin(), id, *id) == id) must_exist("by", *id);
+            else problems_.push_back({place_of(root_, "card", card, "by"), "each person once", "`" + id->name + "` a second time"});
+        }
         std::visit([&]<class S>(const S& step) { S::fields(step, *this); }, what.step);
     }
 

@@ -28,6 +28,9 @@ public:
         unique(scenario_.components, "component");
         unique(scenario_.crew, "person");
         unique(scenario_.supplies, "supply");
+        unique_titles(scenario_.objects, "object");
+        unique_titles(scenario_.sills, "sill");
+        unique_titles(scenario_.counters, "counter");
         zones();
         openings();
         things();
@@ -52,6 +55,16 @@ private:
                     problem(list, i, "id", "an id that no other " + std::string(list) + " has", "`" + things[i].id.name + "` a second time");
     }
 
+    /// Screens, and the surfaces of the site, tell things of one kind apart by their titles.
+    template <class List>
+    void unique_titles(const List& things, std::string_view list)
+    {
+        for (std::size_t i = 0; i < things.size(); ++i)
+            for (std::size_t earlier = 0; earlier < i; ++earlier)
+                if (things[i].title == things[earlier].title && things[i].id != things[earlier].id)
+                    problem(list, i, "title", "a title that no other " + std::string(list) + " has", "`" + things[i].title + "` a second time");
+    }
+
     /// The zone named there, or nothing and a problem.
     const Zone* zone_named(const ZoneId& id, std::string_view list, std::size_t index, std::string_view key)
     {
@@ -66,8 +79,11 @@ private:
 
     void zones()
     {
-        const auto work_rooms = std::count_if(scenario_.zones.begin(), scenario_.zones.end(), [](const Zone& z) { return z.role == ZoneRole::work_room; });
-        if (work_rooms != 1) problem("zone", 0, "role", "exactly one zone with role = \"work-room\"", std::to_string(work_rooms) + " of them");
+        std::size_t work_rooms = 0;
+        std::size_t one_too_many = 0;
+        for (std::size_t i = 0; i < scenario_.zones.size(); ++i)
+            if (scenario_.zones[i].role == ZoneRole::work_room && ++work_rooms == 2) one_too_many = i;
+        if (work_rooms != 1) problem("zone", one_too_many, "role", "exactly one zone with role = \"work-room\"", std::to_string(work_rooms) + " of them");
         for (std::size_t i = 0; i < scenario_.zones.size(); ++i)
             for (std::size_t earlier = 0; earlier < i; ++earlier)
                 if (plan::overlap(plan::grown(floor_of(scenario_.zones[i]), -0.001_m), floor_of(scenario_.zones[earlier])))
@@ -141,6 +157,11 @@ private:
 
     void entrance()
     {
+        // Where a door leads to no known zone, that is what is wrong.
+        const auto is_lost = [&](const Opening& o) {
+            return o.kind == OpeningKindOf::door && (find_by_id(scenario_.zones, o.zone) == nullptr || find_by_id(scenario_.zones, o.leads_to) == nullptr);
+        };
+        if (std::any_of(scenario_.openings.begin(), scenario_.openings.end(), is_lost)) return;
         const bool has_entrance = std::any_of(scenario_.openings.begin(), scenario_.openings.end(), [&](const Opening& o) {
             const Zone* here = find_by_id(scenario_.zones, o.zone);
             const Zone* there = find_by_id(scenario_.zones, o.leads_to);

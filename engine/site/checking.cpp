@@ -83,11 +83,11 @@ Done dry_wipe_items(Site& site, const Team& by, bool is_dry_cloth)
     for (Item& item : site.verification.items) {
         if (item.state == ItemState::passed || item.state == ItemState::first_wipe_due) continue;
         was_needed = true;
+        const bool waits = item.state == ItemState::waiting;
+        const Time waited = waits ? site.now - item.second_fail : Time{};   // until the wipe begins
+        const bool dry = is_dry(site, item);
         spend(site, 3.0_min);
         ++site.verification.dry_cloths;
-        const bool waits = item.state == ItemState::waiting;
-        const Time waited = waits ? site.now - item.second_fail : Time{};
-        const bool dry = is_dry(site, item);
         measure(site, "waited", item.name, job::MeasureKind::time, waited.si);
         measure(site, "is-dry", item.name, job::MeasureKind::truth, dry ? 1.0 : 0.0);
         const bool counts = waits && waited >= waiting_time && dry && is_dry_cloth && is_certified(site, by);
@@ -153,6 +153,7 @@ void settle_verification(Site& site)
 
 void reopen_verification(Site& site)
 {
+    for (const Item& item : site.verification.items) set_state(site, "verified", item.name, false);
     site.verification.items.clear();
     site.verification.is_inspected = false;
     set_state(site, "inspection-passed", "", false);

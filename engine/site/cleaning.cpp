@@ -66,12 +66,11 @@ std::vector<std::size_t> ledges(const Site& site)
 Part floor_part(const Site& site, job::CleaningPath path)
 {
     const Zone& room = site.room();
-    std::size_t floor = 0;
-    while (site.surfaces[floor].role != SurfaceRole::floor || site.surfaces[floor].zone != site.work_room) ++floor;
+    const std::size_t floor = floor_of(site, site.work_room);
     std::vector<std::size_t> cells = plan::strips_toward(room.raster, room.is_blocked, door_of(site));
     if (path == job::CleaningPath::from_door) std::reverse(cells.begin(), cells.end());
     Part part{floor, {}};
-    // A floor has one patch per raster cell, in cell order; what lies under sheeting or things stays out of reach.
+    // What lies under sheeting or things stays out of reach.
     for (const std::size_t cell : cells)
         if (room.top[cell].surface == floor) part.patches.push_back(cell);
     return part;

@@ -40,6 +40,14 @@ Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningK
     return opening.plan.title + " is not " + wanted;
 }
 
+Refusal must_be_way(const Site& site, const job::OpeningId& id, const std::string& direction)
+{
+    const OpeningState& asked = opening(site, id);
+    if (&asked != &entrance(site)) return asked.plan.title + " is not the way " + direction + " the work area";
+    if (asked.is_covered) return asked.plan.title + " is covered; nobody gets through";
+    return std::nullopt;
+}
+
 Refusal first_of(std::initializer_list<Refusal> refusals)
 {
     for (const Refusal& refusal : refusals)

@@ -20,6 +20,10 @@ Refusal must_have(const Site& site, const job::SupplyId& supply, std::initialize
 /// Refuses when the opening is not of that kind.
 Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, const std::string& wanted);
 
+/// Refuses when that opening is not where people pass, or nobody can get through it.
+/// @param direction  "out of" or "into"
+Refusal must_be_way(const Site& site, const job::OpeningId& id, const std::string& direction);
+
 /// The first refusal of several.
 Refusal first_of(std::initializer_list<Refusal> refusals);
 

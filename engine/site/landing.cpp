@@ -8,6 +8,15 @@
 
 namespace flapdoor::site {
 
+namespace {
+
+// Share of fresh dust that gets under sheeting: judgment, no data found; a band of ten either way.
+constexpr double under_taped_edge = 0.01;
+constexpr double under_loose_edge = 0.10;
+constexpr double through_cloth = 0.05;
+
+}
+
 dust::SurfaceKind kind_of(const Surface& surface)
 {
     if (surface.is_soft) return dust::SurfaceKind::carpet_fresh;
@@ -30,6 +39,18 @@ void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t pat
     site.ledger.move(from, s.bound(patch, k), k, bound, pathway);
     site.ledger.move(from, s.free(patch, k), k, amount - bound, pathway);
     s.is_cleaned[patch] = 0;
+    seep(site, surface, patch, k, amount - bound);
+}
+
+void seep(Site& site, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount landed)
+{
+    Surface& sheet = site.surfaces[surface];
+    if (sheet.role != SurfaceRole::sheeting || k == dust::SizeClass::chips) return;
+    const double share = site.is_sheet_porous ? through_cloth : sheet.is_edge[patch] == 0 ? 0.0 : site.is_sheet_taped ? under_taped_edge : under_loose_edge;
+    const Amount under = part(landed, share);
+    if (under.is_zero()) return;
+    const std::size_t floor = floor_of(site, sheet.zone);
+    lay_on(site, sheet.free(patch, k), floor, sheet.cells[patch], k, under);   // a floor has one patch per raster cell
 }
 
 void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, dust::SizeClass k, Amount amount, dust::Pathway pathway)

@@ -12,6 +12,10 @@ dust::SurfaceKind kind_of(const Surface& surface);
 void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount,
             dust::Pathway pathway = dust::Pathway::none);
 
+/// Fresh dust that landed on sheeting finds its way to the floor below: at the edges, more where they are not taped, and
+/// everywhere through a cloth. Nothing for other surfaces.
+void seep(Site& site, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount landed);
+
 /// Puts dust on whatever lies open at a raster cell of a zone.
 void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, dust::SizeClass k, Amount amount,
           dust::Pathway pathway = dust::Pathway::none);

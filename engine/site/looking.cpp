@@ -36,7 +36,8 @@ double coverage(const Surface& surface, std::size_t patch) { return coverage_of(
 std::vector<Spot> visible_dust(Site& site, double contrast_light)
 {
     std::vector<Spot> seen;
-    const Luck luck{site.seed, Stream::inspection};
+    // People and days differ, not the glances of one look: one draw decides how sharp the eye is this time.
+    const double eye = Luck{site.seed, Stream::inspection}.uniform(site.draws++, 0);
     std::vector<std::size_t> looked_at = ledges(site);
     for (std::size_t s = 0; s < site.surfaces.size(); ++s)
         if (site.surfaces[s].role == SurfaceRole::floor && site.surfaces[s].zone == site.work_room) looked_at.push_back(s);
@@ -47,16 +48,15 @@ std::vector<Spot> visible_dust(Site& site, double contrast_light)
         for (std::size_t first = 0; first < bare.patches.size(); first += glance * glance) {
             const std::size_t last = std::min(first + glance * glance, bare.patches.size());
             dust::Load together;
-            bool has_chips = false;
             for (std::size_t i = first; i < last; ++i) {
                 const dust::Load& load = surface.patches[bare.patches[i]];
                 for (const dust::SizeClass k : dust::all_classes()) together.free[k] += load.free[k];
             }
             // A chip of half a milligram is one that somebody sees.
-            has_chips = mass(together.free[dust::SizeClass::chips].dust) > 0.0005_g;
+            const bool has_chips = mass(together.free[dust::SizeClass::chips].dust) > 0.0005_g;
             const double share = coverage_of(together, surface.patch_area * static_cast<double>(last - first));
             const double chance = dust::seen_probability(share, background(surface), light);
-            if (has_chips || luck.uniform(site.draws++, 0) < chance) seen.push_back({s, bare.patches[first]});
+            if (has_chips || eye < chance) seen.push_back({s, bare.patches[first]});
         }
     }
     return seen;

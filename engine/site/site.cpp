@@ -36,6 +36,75 @@ void for_each_held(const Site& site, const auto& see)
         see_load(body->account, body->load);
 }
 
+void add_dust(Fingerprint& print, const Site& site)
+{
+    print.add_word(dust::fingerprint(site.cloud));
+    std::uint64_t place = 0;    // tells the patches of one account apart
+    for_each_held(site, [&](dust::AccountId, dust::SizeClass, Amount amount) {
+        ++place;
+        if (amount.is_zero()) return;
+        print.add_word(place);
+        print.add(amount.dust.count);
+        print.add(amount.lead.count);
+    });
+    for (std::size_t p = 0; p < dust::pathway_count; ++p) {
+        const Amount crossed = total(site.ledger.crossed(static_cast<dust::Pathway>(p)));
+        print.add(crossed.dust.count);
+        print.add(crossed.lead.count);
+    }
+    for (const dust::Account& account : site.ledger.accounts()) print.add(account.side);
+}
+
+void add_place(Fingerprint& print, const Site& site)
+{
+    for (const OpeningState& o : site.openings) {
+        for (const bool flag : {o.is_open, o.is_covered, o.is_cover_taped, o.has_sign, o.flap.has_value()}) print.add(flag);
+        print.add(o.seam_layers);
+        if (!o.flap) continue;
+        for (const bool flag : {o.flap->is_taped, o.flap->has_folds, o.flap->has_dowel}) print.add(flag);
+        print.add(o.flap->sheets);
+        print.add(o.flap->gap.si);
+    }
+    for (const Surface& surface : site.surfaces) {
+        print.add(surface.is_there);
+        print.add(surface.wet_until.si);
+        std::string cleaned(surface.is_cleaned.size(), '0');
+        for (std::size_t p = 0; p < cleaned.size(); ++p) cleaned[p] = surface.is_cleaned[p] != 0 ? '1' : '0';
+        print.add_text(cleaned);
+    }
+    for (const Bag& bag : site.bags) {
+        print.add_text(bag.id.name);
+        print.add(bag.fill);
+        for (const bool flag : {bag.is_heavy_duty, bag.is_closed, bag.is_gooseneck, bag.is_skin_clean, bag.is_out, bag.holds_sheeting}) print.add(flag);
+    }
+}
+
+void add_people(Fingerprint& print, const Site& site)
+{
+    for (const Worker& w : site.crew) {
+        print.add(w.at.x.si);
+        print.add(w.at.y.si);
+        print.add(w.zone);
+        print.add(w.clean_steps);
+        for (const bool flag : {w.is_inside, w.is_trained, w.has_respirator, w.has_coverall, w.has_covers, w.has_gloves, w.has_clean_soles, w.has_clean_clothes}) print.add(flag);
+    }
+}
+
+void add_verification(Fingerprint& print, const Verification& verification)
+{
+    for (const Item& item : verification.items) {
+        print.add(item.state);
+        print.add(item.is_vacuumed_again);
+        print.add(item.is_wiped_again);
+        print.add(item.second_fail.si);
+        print.add(item.wet_until.si);
+        print.add(item.patches.size());
+    }
+    for (const bool flag : {verification.is_inspected, verification.saw_dust, verification.has_passed}) print.add(flag);
+    print.add(verification.wet_cloths);
+    print.add(verification.dry_cloths);
+}
+
 template <class Things, class IdOf>
 auto& known(Things& things, const IdOf& id, const auto& id_of)
 {
@@ -66,33 +135,15 @@ std::uint64_t fingerprint(const Site& site)
     Fingerprint print;
     print.add(site.seed);
     print.add(site.now.si);
-    print.add_word(dust::fingerprint(site.cloud));
-    for_each_held(site, [&](dust::AccountId account, dust::SizeClass k, Amount amount) {
-        if (amount.is_zero()) return;
-        print.add_word(account * dust::class_count + static_cast<std::size_t>(k));
-        print.add(amount.dust.count);
-        print.add(amount.lead.count);
-    });
-    for (std::size_t p = 0; p < dust::pathway_count; ++p) {
-        const Amount crossed = total(site.ledger.crossed(static_cast<dust::Pathway>(p)));
-        print.add(crossed.dust.count);
-        print.add(crossed.lead.count);
-    }
-    for (const OpeningState& o : site.openings) {
-        print.add(o.is_open);
-        print.add(o.is_covered);
-        print.add(o.is_cover_taped);
-        print.add(o.seam_layers);
-        print.add(o.flap.has_value());
-    }
-    for (const Worker& w : site.crew) {
-        print.add(w.at.x.si);
-        print.add(w.at.y.si);
-        print.add(w.zone);
-        print.add(w.clean_steps);
-    }
-    for (const Item& item : site.verification.items) print.add(item.state);
-    print.add(site.verification.wet_cloths);
+    add_dust(print, site);
+    add_place(print, site);
+    add_people(print, site);
+    add_verification(print, site.verification);
+    for (const auto flag : {site.is_hvac_running, site.is_sheet_taped, site.is_sheet_porous, site.has_tack_pad, site.is_tack_pad_outside, site.is_checked, site.has_begun}) print.add(flag);
+    print.add(site.sheet);
+    for (const job::SupplyId& supply : site.staged) print.add_text(supply.name);
+    for (const std::string& component : site.disturbed) print.add_text(component);
+    print.add(site.next_parcel);
     print.add(site.draws);
     return print.value();
 }
@@ -115,11 +166,29 @@ Bag* find_bag(Site& site, const job::BagId& id)
 }
 const Bag* find_bag(const Site& site, const job::BagId& id) { return find_bag(const_cast<Site&>(site), id); }
 
+std::size_t floor_of(const Site& site, std::size_t zone)
+{
+    const auto found = std::find_if(site.surfaces.begin(), site.surfaces.end(), [&](const Surface& s) { return s.role == SurfaceRole::floor && s.zone == zone; });
+    insist(found != site.surfaces.end(), "every zone has a floor");
+    return static_cast<std::size_t>(found - site.surfaces.begin());
+}
+
 Surface* find_top(Site& site, const std::string& title)
 {
     return &known(site.surfaces, title, [](const Surface& s) { return s.role == SurfaceRole::object_top ? s.name : std::string(); });
 }
 const Surface* find_top(const Site& site, const std::string& title) { return find_top(const_cast<Site&>(site), title); }
+
+std::string cover_name(const std::string& title) { return "cover of " + title; }
+
+Surface* find_cover(Site& site, const std::string& title)
+{
+    const auto found = std::find_if(site.surfaces.begin(), site.surfaces.end(), [&](const Surface& s) {
+        return s.role == SurfaceRole::object_cover && s.is_there && s.name == cover_name(title);
+    });
+    return found == site.surfaces.end() ? nullptr : &*found;
+}
+const Surface* find_cover(const Site& site, const std::string& title) { return find_cover(const_cast<Site&>(site), title); }
 
 const job::Supply* find_supply(const Site& site, const job::SupplyId& id) { return find_by_id(site.scenario.supplies, id); }
 

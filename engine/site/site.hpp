@@ -70,6 +70,7 @@ struct Site {
     std::vector<std::size_t> sheeting;  ///< surfaces that are floor sheeting, in the order laid
     SheetState sheet = SheetState::none;
     bool is_sheet_taped = false;
+    bool is_sheet_porous = false;       ///< a cloth instead of plastic
     Body bundle;                        ///< what the folded sheeting holds until it is bagged
     bool has_tack_pad = false;
     bool is_tack_pad_outside = true;
@@ -110,9 +111,17 @@ Bag* find_bag(Site& site, const job::BagId& id);
 const Bag* find_bag(const Site& site, const job::BagId& id);
 const job::Supply* find_supply(const Site& site, const job::SupplyId& id);
 
+/// The floor of a zone; one patch for each raster cell, in cell order.
+std::size_t floor_of(const Site& site, std::size_t zone);
+
 /// The top of an object, by the object's title.
 Surface* find_top(Site& site, const std::string& title);
 const Surface* find_top(const Site& site, const std::string& title);
+
+/// The sheeting over an object, by the object's title; null when none lies there.
+Surface* find_cover(Site& site, const std::string& title);
+const Surface* find_cover(const Site& site, const std::string& title);
+std::string cover_name(const std::string& title);
 
 /// Notes a measure of the card in progress.
 void measure(Site& site, std::string name, std::string object, job::MeasureKind kind, double value);

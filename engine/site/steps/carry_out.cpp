@@ -10,7 +10,7 @@ Refusal why_not(const Site& site, const job::CarryOut& step, const Team& by)
     const Bag* bag = find_bag(site, step.bag);
     if (bag == nullptr) return "there is no such bag yet";
     if (bag->is_out) return "it is out already";
-    return must_be_inside(site, by);
+    return first_of({must_be_inside(site, by), must_be_way(site, step.opening, "out of")});
 }
 
 Done carry_out(Site& site, const job::CarryOut& step, const Team& by)

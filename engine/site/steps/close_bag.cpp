@@ -8,6 +8,7 @@ Refusal why_not(const Site& site, const job::CloseBag& step, const Team& by)
 {
     const Bag* bag = find_bag(site, step.bag);
     if (bag == nullptr) return "there is no such bag yet";
+    if (bag->is_out) return "it is out already";
     if (bag->is_closed) return "it is closed already";
     return must_be_inside(site, by);
 }

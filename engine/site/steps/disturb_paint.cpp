@@ -3,6 +3,7 @@
 #include "dust/apportion.hpp"
 #include "dust/emission.hpp"
 #include "site/checking.hpp"
+#include "site/crossing.hpp"
 #include "site/feet.hpp"
 #include "site/hands.hpp"
 #include "site/landing.hpp"
@@ -139,7 +140,10 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
     const double share = away > tool_reach ? tool_reach / away : 0.0;
     const plan::Point where{on_wall.x + (center.x - on_wall.x) * share, on_wall.y + (center.y - on_wall.y) * share};
 
+    site.ledger.move_account(site.tools.account, dust::Side::inside, dust::Pathway::tools);
     if (!site.has_begun) {
+        for (const job::PersonId& id : by)   // until now people came and went freely
+            if (Worker& who = worker(site, id); !who.is_inside) enter(site, who, false);
         site.has_begun = true;
         site.first_dust = site.now;
         set_state(site, "paint-disturbed", "", true);
@@ -163,7 +167,9 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
             for (std::size_t i = 0; i < pieces.size(); ++i) {
                 const Spot spot = s.room().top[fall.cells[i]];
                 Surface& surface = s.surfaces[spot.surface];
-                if (!pieces[i].is_zero()) s.ledger.release(s.paint, surface.free(spot.patch, k), k, pieces[i]);
+                if (pieces[i].is_zero()) continue;
+                s.ledger.release(s.paint, surface.free(spot.patch, k), k, pieces[i]);
+                seep(s, spot.surface, spot.patch, k, pieces[i]);
             }
         }
         for (const job::PersonId& id : by) {

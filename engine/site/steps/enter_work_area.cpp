@@ -3,11 +3,11 @@
 
 namespace flapdoor::site {
 
-Refusal why_not(const Site& site, const job::EnterWorkArea&, const Team& by)
+Refusal why_not(const Site& site, const job::EnterWorkArea& step, const Team& by)
 {
     for (const job::PersonId& id : by)
         if (const Worker& who = worker(site, id); who.is_inside) return who.title + " is in the work area already";
-    return std::nullopt;
+    return must_be_way(site, step.opening, "into");
 }
 
 Done carry_out(Site& site, const job::EnterWorkArea&, const Team& by)

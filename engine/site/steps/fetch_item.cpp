@@ -8,7 +8,7 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::FetchItem& step, const Team& by)
 {
     if (std::find(site.staged.begin(), site.staged.end(), step.item) != site.staged.end()) return "it is inside already";
-    return must_be_inside(site, by);
+    return first_of({must_be_inside(site, by), must_be_way(site, step.opening, "out of")});
 }
 
 Done carry_out(Site& site, const job::FetchItem& step, const Team& by)

@@ -16,7 +16,7 @@ Done carry_out(Site& site, const job::FoldSheeting& step, const Team& by)
     gather(site, by, site.room().raster.rect().center());
     std::vector<std::size_t> taken_up = site.sheeting;
     for (std::size_t s = 0; s < site.surfaces.size(); ++s)
-        if (site.surfaces[s].role == SurfaceRole::object_cover && site.surfaces[s].is_there) taken_up.push_back(s);
+        if (site.surfaces[s].role == SurfaceRole::object_cover && site.surfaces[s].is_there && site.surfaces[s].zone == site.work_room) taken_up.push_back(s);
     for (const std::size_t s : taken_up) site.surfaces[s].is_there = false;
     refresh_tops(site);   // what spills now meets the floor
     for (const std::size_t s : taken_up) {

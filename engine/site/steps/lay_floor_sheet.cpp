@@ -24,6 +24,18 @@ Length measured_reach(const Site& site, const job::Component& component, Length 
     return is_all_covered ? std::max(wished, room.plan.width + room.plan.depth) : nearest;
 }
 
+/// The patches at which the sheeting ends: beside a wall, a thing or bare floor.
+void mark_outline(const plan::Raster& raster, const std::vector<bool>& is_covered, Surface& sheet)
+{
+    for (std::size_t p = 0; p < sheet.cells.size(); ++p) {
+        const std::size_t column = raster.column(sheet.cells[p]);
+        const std::size_t row = raster.row(sheet.cells[p]);
+        const bool is_inner = column > 0 && row > 0 && column + 1 < raster.columns() && row + 1 < raster.rows() && is_covered[sheet.cells[p] - 1]
+                              && is_covered[sheet.cells[p] + 1] && is_covered[sheet.cells[p] - raster.columns()] && is_covered[sheet.cells[p] + raster.columns()];
+        sheet.is_edge[p] = !is_inner;
+    }
+}
+
 }
 
 Refusal why_not(const Site& site, const job::LayFloorSheet& step, const Team& by)
@@ -54,11 +66,13 @@ Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
     sheet.patches.resize(sheet.cells.size());
     sheet.is_edge.resize(sheet.cells.size(), 0);
     sheet.is_cleaned.resize(sheet.cells.size(), 0);
+    mark_outline(room.raster, is_covered, sheet);
     sheet.account = site.ledger.open(sheet.name, dust::Side::inside);
     spend(site, Time{60.0 * (5.0 + 1.0 * sheet.area().si)} * static_cast<double>(step.layers));
     site.sheeting.push_back(site.surfaces.size());
     site.surfaces.push_back(std::move(sheet));
     site.sheet = SheetState::laid;
+    site.is_sheet_porous = kind_of(site, step.sheeting) == job::SupplyKindOf::drop_cloth;
     site.is_sheet_taped = step.is_taped && kind_of(site, step.sheeting) == job::SupplyKindOf::sheeting;
     refresh_tops(site);
     for (const job::Component& component : site.scenario.components)

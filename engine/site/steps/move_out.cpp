@@ -18,6 +18,10 @@ Done carry_out(Site& site, const job::MoveOut& step, const Team& by)
     Surface& top = *find_top(site, object.title);
     top.is_there = false;
     site.ledger.move_account(top.account, dust::Side::outside, dust::Pathway::tools);
+    if (Surface* cover = find_cover(site, object.title)) {   // it goes along, with what lies on it
+        cover->is_there = false;
+        site.ledger.move_account(cover->account, dust::Side::outside, dust::Pathway::tools);
+    }
     set_state(site, "objects-safe", step.object.name, true);
     refresh_tops(site);
     return {};

@@ -21,6 +21,7 @@ Done carry_out(Site& site, const job::WrapDebris& step, const Team& by)
     bundle.fill = 0.5;
     bundle.is_closed = true;
     bundle.is_gooseneck = true;   // taped on all edges: as tight as a twisted neck
+    set_state(site, "waste-contained", step.bag.name, true);
     dust_the_skin(site, bundle);
     return {};
 }
