@@ -1,0 +1,66 @@
+#include "debrief/outcome.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::debrief {
+
+namespace {
+
+Loading dust_loading(const site::Surface& surface)
+{
+    Picograms dust;
+    for (const dust::Load& load : surface.patches) dust += dust::dust_only(load).dust;
+    return surface.area() > Area{} ? mass(dust) / surface.area() : Loading{};
+}
+
+std::vector<PathwayLine> pathways_of(const dust::Ledger& ledger)
+{
+    std::vector<PathwayLine> lines;
+    Picograms all;
+    for (std::size_t p = 1; p < dust::pathway_count; ++p) {
+        const auto pathway = static_cast<dust::Pathway>(p);
+        if (pathway == dust::Pathway::recovered) continue;
+        lines.push_back({pathway, dust::total(ledger.crossed(pathway)), 0.0});
+        all += std::max(Picograms{}, lines.back().amount.lead);
+    }
+    for (PathwayLine& line : lines)
+        if (all > Picograms{}) line.share = static_cast<double>(std::max(Picograms{}, line.amount.lead).count) / static_cast<double>(all.count);
+    std::stable_sort(lines.begin(), lines.end(), [](const PathwayLine& a, const PathwayLine& b) { return a.amount.lead > b.amount.lead; });
+    return lines;
+}
+
+}
+
+Outcome outcome(const drill::Run& run)
+{
+    const site::Site& site = run.site;
+    Outcome result;
+    result.released = site.ledger.released();
+    result.inside = site.ledger.on(dust::Side::inside);
+    result.outside = site.ledger.on(dust::Side::outside);
+    result.contained = site.ledger.on(dust::Side::contained);
+    result.pathways = pathways_of(site.ledger);
+    result.took = site.now - site.scenario.start;
+    const site::OpeningState& door = site::entrance(site);
+    const std::size_t hall = door.zone == site.work_room ? *door.leads_to : door.zone;
+    for (const site::Surface& surface : site.surfaces) {
+        if (!surface.is_there) continue;
+        const SurfaceLine line{surface.name, surface.role, surface.zone, surface.area(), site::lead_loading(surface), dust_loading(surface)};
+        if (surface.role == site::SurfaceRole::floor && surface.zone == site.work_room) result.floor = line.lead;
+        if (surface.role == site::SurfaceRole::floor && surface.zone == hall) result.hall_floor = line.lead;
+        if (surface.role == site::SurfaceRole::sill) result.sill = std::max(result.sill, line.lead);
+        result.surfaces.push_back(line);
+    }
+    return result;
+}
+
+std::string share_in_words(double share)
+{
+    if (share > 0.5) return "most";
+    if (share > 0.2) return "much";
+    if (share > 0.05) return "some";
+    if (share >= 0.01) return "little";
+    return share > 0.0 ? "trace" : "none";
+}
+
+}

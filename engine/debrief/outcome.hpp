@@ -1,0 +1,47 @@
+#pragma once
+
+#include "drill/run.hpp"
+
+#include <string>
+#include <vector>
+
+namespace flapdoor::debrief {
+
+/// What went outside by one pathway.
+struct PathwayLine {
+    dust::Pathway pathway = dust::Pathway::none;
+    Amount amount;          ///< net; may be negative where more was brought back than left
+    double share = 0.0;     ///< of all that went outside, 0 to 1
+};
+
+/// Lead lying on one surface at the end.
+struct SurfaceLine {
+    std::string name;
+    site::SurfaceRole role = site::SurfaceRole::floor;
+    std::size_t zone = 0;
+    Area area{};
+    Loading lead{};         ///< chips apart
+    Loading dust{};
+};
+
+/// Where the dust of a run is at its end.
+struct Outcome {
+    Amount released;
+    Amount inside;          ///< left in the work area: air, surfaces, people
+    Amount outside;
+    Amount contained;       ///< in sealed bags, vacuum, cloths, water
+    std::vector<PathwayLine> pathways;  ///< largest first
+    std::vector<SurfaceLine> surfaces;  ///< in the site's order; sheeting that was taken up is left out
+    Loading floor{};        ///< lead on the work room's floor
+    Loading sill{};         ///< lead on its worst sill
+    Loading hall_floor{};   ///< lead on the floor beyond the entrance
+    Time took{};
+};
+
+Outcome outcome(const drill::Run& run);
+
+/// "most" (over half), "much", "some", "little", "trace" (below 1 %): shares are told in words, because the figures
+/// behind them are no better than that.
+std::string share_in_words(double share);
+
+}

@@ -1,0 +1,32 @@
+#include "debrief/page.hpp"
+
+#include "debrief/page_style.hpp"
+#include "debrief/sections/parts.hpp"
+#include "text/page.hpp"
+
+#include <fmt/format.h>
+
+namespace flapdoor::debrief {
+
+std::string page(const Report& report)
+{
+    text::Element content("main");
+    content.add(sections::heading(report));
+    content.add(sections::result(report));
+    content.add(sections::marks(report));
+    content.add(sections::faults(report));
+    content.add(sections::pathways(report));
+    content.add(sections::places(report));
+    content.add(sections::maps(report));
+    content.add(sections::steps(report));
+    content.add(sections::kept_rules(report));
+    content.add(sections::repeat(report));
+    content.add(sections::caution_list());
+
+    std::string html = text::make_page({fmt::format("{}: {}", report.scenario.title, report.plan)}, std::move(content));
+    // Texts are escaped, so the first end of a style is that of the page's own sheet.
+    html.insert(html.find("</style>"), page_style());
+    return html;
+}
+
+}

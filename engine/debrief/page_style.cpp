@@ -1,0 +1,118 @@
+#include "debrief/page_style.hpp"
+
+#include "debrief/wording.hpp"
+#include "text/color.hpp"
+
+#include <string_view>
+
+namespace flapdoor::debrief {
+
+namespace {
+
+/// Colors stand as @names and are put in by page_style().
+constexpr std::string_view style = R"(
+@media screen { main { max-width: 50rem; } section { overflow-x: auto; } .marks { min-width: 34rem; } }
+.eyebrow { margin: 0 0 .15rem; letter-spacing: .12em; text-transform: uppercase; font-size: .75rem; color: @muted; }
+.title-block { display: grid; grid-template-columns: repeat(4, 1fr); margin: 0 0 1.25rem; border: 1.5px solid @text; }
+.title-block div { padding: .35rem .6rem; border: .5px solid @line; min-width: 0; }
+.title-block .wide { grid-column: span 2; }
+.title-block dt { font-size: .7rem; letter-spacing: .04em; color: @muted; }
+.title-block dd { margin: 0; overflow-wrap: anywhere; line-height: 1.35; }
+.title-block .to-fill { display: none; }
+.result { border: 2px solid @text; padding: .6rem 1rem; margin: 1rem 0; }
+.result.failed { border-width: 4px; border-style: double; }
+.result .verdict { font-size: 1.15rem; font-weight: 700; margin: .2rem 0; }
+.result .score { font-size: 1.05rem; margin: .3rem 0; font-variant-numeric: tabular-nums; }
+.small, .note { font-size: .82rem; color: @muted; }
+.id { font-family: ui-monospace, "Liberation Mono", monospace; font-size: .78rem; color: @muted; overflow-wrap: anywhere; }
+.cite { font-size: .85rem; }
+.nowrap { white-space: nowrap; }
+th.group { padding-top: .9rem; border-bottom: 1px solid @line; color: @accent; }
+tr.total td, tr.total th { border-top: 2px solid @text; border-bottom: 0; font-weight: 700; }
+tr.plain th { font-weight: 400; border-bottom: 1px solid @line; }
+.fault-card { border-top: 1px solid @line; padding: .35rem 0 .5rem; }
+.fault-card h3 { margin: .4rem 0 .3rem; display: flex; gap: .5rem; align-items: flex-start; }
+.fault-card dl { display: grid; grid-template-columns: 8.2rem 1fr; gap: .15rem .75rem; margin: 0; font-size: .94rem; }
+.fault-card dt { color: @muted; }
+.fault-card dd { margin: 0; }
+.lead-in { color: @muted; }
+.fault-card dd p { margin: 0 0 .15rem; }
+.inline-sign { width: 24px; height: 24px; flex: none; display: inline-block; vertical-align: middle; }
+.maps { display: grid; grid-template-columns: repeat(auto-fit, minmax(20rem, 1fr)); gap: 1rem; align-items: start; }
+.maps figure { margin: .5rem 0; }
+.steps { font-size: .88rem; }
+.steps td, .steps th { padding: .12rem .6rem .12rem 0; }
+tbody th { font-weight: 600; border-bottom: 1px solid @line; }
+.steps tbody th { font-weight: 400; }
+.marks td:nth-child(1), .marks th:nth-child(1) { width: 2rem; }
+.marks .cite { width: 24%; }
+.loadings tbody th { width: 25%; }
+.loadings td:nth-child(2) { width: 11%; }
+.loadings .note { font-size: .72rem; }
+details summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
+.cautions li { margin: .3rem 0; }
+.hash { font-family: ui-monospace, "Liberation Mono", monospace; }
+svg .strong { font-weight: 700; }
+svg .note { fill: @text; font-style: italic; }
+svg .sign { fill: @paper; stroke: @text; stroke-width: 1.5; }
+svg .sign.solid { fill: @text; }
+svg .sign.light { stroke: @line; }
+svg .number { font-weight: 700; stroke: none; }
+svg .on-solid { fill: @paper; stroke: none; }
+svg .bar.vague { fill: @paper; stroke: @accent; stroke-width: 1.5; stroke-dasharray: 4 3; }
+svg .card { fill: @accent; stroke: @paper; stroke-width: .6; }
+svg .card.blamed { fill: @text; }
+svg .card.idle { fill: @paper; stroke: @muted; stroke-width: 1; stroke-dasharray: 2 1.5; }
+svg .drop { fill: none; stroke: @muted; stroke-width: .9; stroke-dasharray: 1.5 2.5; }
+svg .row { stroke: @faint; stroke-width: 1; }
+svg .cell { shape-rendering: crispEdges; }
+svg .wall { stroke: @text; stroke-width: 3; stroke-linecap: square; }
+svg .gap { stroke: @paper; stroke-width: 7; }
+svg .cut { stroke: @line; stroke-width: 1.25; stroke-dasharray: 9 3 2 3; }
+svg .thin { stroke: @text; stroke-width: 1; }
+svg .leaf { stroke: @text; stroke-width: 1.75; stroke-dasharray: none; }
+svg .dotted { stroke: @text; stroke-width: 1.5; stroke-dasharray: 1.5 3; }
+svg .cover { stroke: @accent; stroke-width: 3; }
+svg .sheet-line { stroke: @accent; stroke-width: 1.6; stroke-dasharray: 6 3; fill: none; }
+svg polyline.sheet-line { stroke-dasharray: none; }
+svg .register { fill: @paper; stroke: @text; stroke-width: 1.25; }
+svg .register.shut { fill: @line; }
+svg .thing { fill: none; stroke: @text; stroke-width: 1; }
+svg .zone-name { font-style: italic; }
+svg .bar-ink { fill: @text; stroke: @text; stroke-width: 1; }
+svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
+@media print {
+  @page { margin: 16mm 15mm 18mm; @bottom-left { content: "@footer"; font: 8pt sans-serif; color: @muted; } @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; color: @muted; } }
+  html { font-size: 9pt; }
+  .marks td, .marks th { padding-top: .18rem; padding-bottom: .18rem; }
+  .title-block .to-fill { display: block; min-height: 1.9rem; }
+  .fault-card, figure, .result, .title-block, li { break-inside: avoid; }
+  tr.total { break-before: avoid; }
+  .intro, summary { break-after: avoid; }
+  .maps { grid-template-columns: 1fr 1fr; }
+  details::details-content { content-visibility: visible; display: block; height: auto; }
+}
+)";
+
+void replace_all(std::string& text, std::string_view name, std::string_view value)
+{
+    for (std::size_t at = text.find(name); at != std::string::npos; at = text.find(name, at + value.size())) text.replace(at, name.size(), value);
+}
+
+}
+
+std::string page_style()
+{
+    using namespace text;
+    std::string css(style);
+    replace_all(css, "@paper", to_hex(ink::paper));
+    replace_all(css, "@text", to_hex(ink::text));
+    replace_all(css, "@muted", to_hex(ink::muted));
+    replace_all(css, "@line", to_hex(ink::line));
+    replace_all(css, "@faint", to_hex(ink::faint));
+    replace_all(css, "@accent", to_hex(ink::accent));
+    replace_all(css, "@footer", "Training model, not a clearance prediction");
+    return css;
+}
+
+}

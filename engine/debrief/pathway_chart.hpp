@@ -1,0 +1,17 @@
+#pragma once
+
+#include "debrief/outcome.hpp"
+#include "text/markup.hpp"
+
+namespace flapdoor::debrief {
+
+/// Shares by pathway as lying bars that reach one of five words: the figures of a single run are no better than that.
+text::Element pathway_chart(const std::vector<PathwayLine>& pathways);
+
+/// What is told about a pathway's share: `most`; `trace, possible only` for what nobody has measured.
+std::string told_share(const PathwayLine& line);
+
+/// 0 for none, 1 for a trace, ... 5 for most.
+int share_level(double share);
+
+}

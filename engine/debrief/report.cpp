@@ -1,0 +1,100 @@
+#include "debrief/report.hpp"
+
+#include "core/hash.hpp"
+#include "core/insist.hpp"
+#include "rules/vocabulary.hpp"
+#include "text/fingerprint_fields.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace flapdoor::debrief {
+
+namespace {
+
+template <class T>
+std::uint64_t hash_of(const T& described)
+{
+    Fingerprint fingerprint;
+    text::fingerprint_fields(fingerprint, described);
+    return fingerprint.value();
+}
+
+bool is_cleaning(const job::LogEntry& entry)
+{
+    const rules::StepWords* words = rules::find_step(entry.step);
+    return entry.outcome == job::Outcome::done && words != nullptr && words->phase == job::Phase::cleaning;
+}
+
+bool is_work_on_paint(const job::LogEntry& entry) { return entry.outcome == job::Outcome::done && entry.step == job::DisturbPaint::name; }
+
+/// The site as it was left, as the last picture of a film would show it.
+drill::Frame last_frame(const site::Site& site)
+{
+    drill::Camera camera;
+    camera.end_card(site);
+    return camera.take_film().frames.back();
+}
+
+std::vector<MapShot> maps_of(const drill::Run& run, const drill::Film& film)
+{
+    std::vector<MapShot> maps;
+    const std::optional<Time> cleaning = start_of_cleaning(run.site.log);
+    if (cleaning && !film.frames.empty()) maps.push_back({"Before the cleaning", film.at(*cleaning)});
+    maps.push_back({"At the end", last_frame(run.site)});
+    return maps;
+}
+
+}
+
+Report make_report(const job::Scenario& scenario, const drill::Run& run, const rules::MarkingSheet& sheet, const Outcome& outcome,
+                   const drill::Film& film)
+{
+    Report report;
+    report.scenario = scenario;
+    report.plan = run.plan.title;
+    report.seed = run.site.seed;
+    report.inputs = {{"scenario", scenario.title, hash_of(scenario)}, {"plan", run.plan.title, hash_of(run.plan)}};
+    if (!run.hashes.empty()) report.end_hash = run.hashes.back().hash;
+    report.sheet = sheet;
+    report.faults = fault_lines(sheet);
+    report.marks = mark_lines(sheet, report.faults);
+    insist(sum(report.marks) == sheet.lost, "the charges of a sheet add up to what it says is lost");
+    report.steps = step_lines(run.site.log, scenario, report.faults);
+    report.outcome = outcome;
+    report.places = place_lines(run.site);
+    for (const site::Zone& zone : run.site.zones) report.rasters.push_back(zone.raster);
+    report.work_room = run.site.work_room;
+    report.maps = maps_of(run, film);
+    return report;
+}
+
+std::string result_line(const Report& report)
+{
+    if (report.sheet.is_passed) return "Passed as practice: no critical rule of the book was broken.";
+    std::string rules;
+    for (const std::string& id : report.sheet.critical) {
+        const FaultLine* fault = find_fault(report.faults, id);
+        rules += fmt::format("{}{}", rules.empty() ? "" : "; ", fault ? fault->rule.says : id);
+        if (fault && !fault->rule.cite.empty()) rules += fmt::format(" ({})", fault->rule.cite);
+    }
+    return fmt::format("NOT PASSED: critical {} broken: {}.", report.sheet.critical.size() == 1 ? "rule" : "rules", rules);
+}
+
+std::string score_line(const Report& report)
+{
+    const rules::Quarters wanted = rules::whole_points(report.sheet.wanted);
+    return fmt::format("Wanted {} points, lost {}: {} of {} left = {}.", points_text(wanted), points_text(report.sheet.lost),
+                       points_text(wanted - report.sheet.lost), points_text(wanted), percent_text(report.sheet.score));
+}
+
+std::optional<Time> start_of_cleaning(const job::RunLog& log)
+{
+    const auto last_work = std::find_if(log.entries.rbegin(), log.entries.rend(), is_work_on_paint);
+    if (last_work == log.entries.rend()) return std::nullopt;
+    const auto cleaning = std::find_if(last_work.base(), log.entries.end(), is_cleaning);
+    return cleaning == log.entries.end() ? last_work->end : cleaning->start;
+}
+
+}

@@ -1,0 +1,95 @@
+#include "debrief/sections/parts.hpp"
+
+#include "debrief/fault_mark.hpp"
+#include "debrief/wording.hpp"
+#include "text/show.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace flapdoor::debrief::sections {
+
+using text::Element;
+
+namespace {
+
+constexpr std::size_t most_told = 4;    // a rule asked of each card can be broken thirty times over: the rest by number
+
+void add_point(Element& list, std::string_view name, std::string_view text)
+{
+    if (text.empty()) return;
+    list.add(Element("dt").say(name)).add(Element("dd").say(text));
+}
+
+const StepLine& step_at(const Report& report, int entry) { return report.steps.at(static_cast<std::size_t>(entry)); }
+
+std::string steps_told(const Report& report, const FaultLine& fault)
+{
+    std::string text;
+    for (std::size_t i = 0; i < fault.steps.size(); ++i) {
+        const StepLine& step = step_at(report, fault.steps[i]);
+        if (i < most_told) text += fmt::format("{}{} {} ({})", i == 0 ? "" : ", ", step.number, step.title, text::show_clock(step.start));
+        else text += fmt::format("{}{}", i == most_told ? "; also " : ", ", step.number);
+    }
+    return text;
+}
+
+Element sentences(const FaultLine& fault)
+{
+    Element told("dd");
+    const std::vector<rules::Fault>& all = fault.rule.faults;
+    for (std::size_t i = 0; i < std::min(all.size(), most_told); ++i) told.add(Element("p").say(as_sentence(all[i].what.text())));
+    if (all.size() > most_told) told.add(piece("p", fmt::format("And {} more, at the steps below.", counted(all.size() - most_told, "time", "times")), "small"));
+    return told;
+}
+
+std::string roots_told(const Report& report, const rules::SheetRule& rule)
+{
+    std::string text;
+    for (const std::string& id : rule.roots) {
+        const FaultLine* root = find_fault(report.faults, id);
+        text += fmt::format("{}{}", text.empty() ? "" : "; ", root ? fmt::format("fault {} ({})", root->number, root->rule.says) : id);
+    }
+    return text;
+}
+
+/// Why the rule is there, and what goes wrong in the room without it.
+Element reasons(const rules::SheetRule& rule)
+{
+    Element told = Element("dd").say(rule.reason);
+    if (!rule.harm.empty()) told.say(" ").add(piece("span", "What goes wrong:", "lead-in")).say(" " + rule.harm);
+    return told;
+}
+
+Element fault_card(const Report& report, const FaultLine& fault)
+{
+    const rules::SheetRule& rule = fault.rule;
+    Element card = Element("div").with("class", "fault-card");
+    card.add(Element("h3").add(inline_fault_sign(fault)).add(Element("span").say(fmt::format("{}. The rule asks: {}", name_of(fault), rule.says))));
+    Element points("dl");
+    if (!rule.faults.empty()) points.add(Element("dt").say("What happened")).add(sentences(fault));
+    add_point(points, fault.steps.size() == 1 ? "Step" : "Steps", steps_told(report, fault));
+    points.add(Element("dt").say("Why")).add(reasons(rule));
+    add_point(points, "Follows from", roots_told(report, rule));
+    add_point(points, "Written in", fmt::format("{} ({})", rule.cite.empty() ? "no paragraph named" : rule.cite, title_of(rule.weight_class)));
+    return card.add(std::move(points));
+}
+
+}
+
+Element faults(const Report& report)
+{
+    Element section = titled("Faults, one by one");
+    if (report.faults.empty()) {
+        section.add(piece("p", "No rule of the book was broken. Another run with another seed can still go differently for the dust."));
+        return section;
+    }
+    section.add(piece("p",
+                      "A diamond is a critical fault, a ring a weighed one, a square one that is not weighed. The numbers are those of the marking sheet and the timeline.",
+                      "small intro"));
+    for (const FaultLine& fault : report.faults) section.add(fault_card(report, fault));
+    return section;
+}
+
+}

@@ -1,0 +1,102 @@
+#include "debrief/sections/parts.hpp"
+
+#include "debrief/fault_mark.hpp"
+#include "debrief/wording.hpp"
+
+#include <fmt/format.h>
+
+namespace flapdoor::debrief::sections {
+
+using text::Element;
+
+namespace {
+
+constexpr int columns = 6;
+
+std::string no_less(rules::Quarters points) { return points.count == 0 ? "0" : "-" + points_text(points); }
+
+Element group_row(MarkKind kind)
+{
+    const std::string text = fmt::format("{} ({} of the weight)", title_of(kind), share_of_weight(kind));
+    return Element("tr").add(piece("th", text, "group").with("colspan", columns).with("scope", "colgroup"));
+}
+
+/// A row whose first cell heads it over all columns but the last.
+Element sum_row(std::string_view what, const std::string& points, std::string_view class_name)
+{
+    Element row = Element("tr").with("class", class_name);
+    row.add(Element("th").with("scope", "row").with("colspan", columns - 1).say(what));
+    return row.add(piece("td", points, "right"));
+}
+
+Element mark_row(const MarkLine& line, const std::vector<FaultLine>& faults)
+{
+    Element row("tr");
+    Element number("td");
+    if (line.fault > 0) number.add(inline_fault_sign(faults[static_cast<std::size_t>(line.fault) - 1]));
+    row.add(std::move(number));
+    Element what("td");
+    what.say(as_sentence(line.what));
+    if (line.is_critical) what.say(" ").add(piece("strong", "Critical."));
+    if (!line.rule.empty()) what.add(Element("br")).add(piece("span", line.rule, "id"));
+    row.add(std::move(what));
+    row.add(piece("td", line.cite.empty() ? "none named" : line.cite, "cite"));
+    row.add(piece("td", line.rule_class ? title_of(*line.rule_class) : std::string_view("implied")));
+    row.add(piece("td", std::to_string(line.weight), "right"));
+    return row.add(piece("td", no_less(line.lost), "right"));
+}
+
+Element charges(const Report& report)
+{
+    Element sheet = table("Points wanted and points lost", {"No.", "What", "Where it is written", "Class", ">Weight", ">Points"});
+    sheet.with("class", "marks");
+    const rules::Quarters wanted = rules::whole_points(report.sheet.wanted);
+    Element body("tbody");
+    body.add(sum_row("Wanted: the weights of all rules in force", points_text(wanted), "plain"));
+    const MarkLine* before = nullptr;
+    for (const MarkLine& line : report.marks) {
+        if (!before || before->kind != line.kind) body.add(group_row(line.kind));
+        body.add(mark_row(line, report.faults));
+        before = &line;
+    }
+    body.add(sum_row("Lost", no_less(sum(report.marks)), "total"));
+    body.add(sum_row(fmt::format("Left, {} of what was wanted", percent_text(report.sheet.score)), points_text(wanted - report.sheet.lost), "total"));
+    return sheet.add(std::move(body));
+}
+
+Element unweighed(const Report& report, FaultKind kind, std::string_view caption)
+{
+    Element list = table(caption, {"No.", "What", "Where it is written", "Class"});
+    list.with("class", "marks");
+    Element body("tbody");
+    for (const FaultLine& fault : report.faults) {
+        if (fault.kind != kind) continue;
+        Element row("tr");
+        row.add(Element("td").add(inline_fault_sign(fault)));
+        row.add(Element("td").say(as_sentence(fault.rule.says)).add(Element("br")).add(piece("span", fault.rule.rule, "id")));
+        row.add(piece("td", fault.rule.cite.empty() ? "none named" : fault.rule.cite, "cite"));
+        row.add(piece("td", title_of(fault.rule.weight_class)));
+        body.add(std::move(row));
+    }
+    return list.add(std::move(body));
+}
+
+}
+
+Element marks(const Report& report)
+{
+    Element section = titled("Marking sheet");
+    section.add(charges(report));
+    if (report.sheet.fewest_moves > 0)
+        section.add(piece("p", fmt::format("Fewest steps to move, put in or leave out so that every order holds: {}.", report.sheet.fewest_moves)));
+    section.add(piece("p",
+                      "A step that stands in the wrong place costs three quarters of the weight of the heaviest rule it breaks; each broken rule "
+                      "of order costs a quarter of its weight; any other broken rule costs all of it.",
+                      "small"));
+    if (!report.sheet.consequences.empty())
+        section.add(unweighed(report, FaultKind::consequence, "Consequences of the faults above, not weighed again"));
+    if (!report.sheet.advice.empty()) section.add(unweighed(report, FaultKind::advice, "Advice, never weighed"));
+    return section;
+}
+
+}

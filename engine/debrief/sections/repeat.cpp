@@ -1,0 +1,29 @@
+#include "debrief/sections/parts.hpp"
+
+#include "core/hash.hpp"
+
+#include <fmt/format.h>
+
+namespace flapdoor::debrief::sections {
+
+using text::Element;
+
+Element repeat(const Report& report)
+{
+    Element section = titled("How to repeat this run");
+    section.add(piece("p", fmt::format("Carry out the same work plan on the same scenario with seed {}. The program of the same version comes to the same marks and "
+                                       "the same dust, bit for bit, on any machine; the hashes show whether it did.",
+                                       report.seed)));
+    Element list = table("What the run was made from and what came of it", {"What", "Name", "Hash"});
+    Element body("tbody");
+    const auto add = [&](std::string_view what, std::string_view name, std::uint64_t hash) {
+        Element row("tr");
+        row.add(piece("th", what).with("scope", "row")).add(piece("td", name)).add(piece("td", to_hex(hash), "hash"));
+        body.add(std::move(row));
+    };
+    for (const InputHash& input : report.inputs) add(input.what, input.name, input.hash);
+    add("site at the end", fmt::format("after {} steps", report.steps.size()), report.end_hash);
+    return section.add(list.add(std::move(body)));
+}
+
+}

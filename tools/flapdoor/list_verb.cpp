@@ -1,0 +1,83 @@
+#include "verbs.hpp"
+
+#include "places.hpp"
+
+#include "job/files.hpp"
+#include "job/work_plan.hpp"
+#include "text/field_table.hpp"
+#include "text/input_file.hpp"
+#include "text/nearest.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+
+namespace flapdoor::command {
+
+namespace fs = std::filesystem;
+
+int list_drills()
+{
+    std::vector<fs::path> folders;
+    std::error_code ignored;
+    for (const auto& entry : fs::directory_iterator(scenario_folder(), ignored))
+        if (fs::exists(entry.path() / "scenario.toml", ignored)) folders.push_back(entry.path());
+    std::sort(folders.begin(), folders.end());
+    for (const fs::path& folder : folders) {
+        const std::string path = (folder / "scenario.toml").string();
+        const Result<std::string> text = text::read_file(path);
+        const Result<job::Scenario> scenario = text ? job::read_scenario(*text, path) : Result<job::Scenario>(failed(text.error()));
+        if (!scenario) {
+            tell(scenario.error());
+            continue;
+        }
+        fmt::print("{}: {}\n", folder.filename().string(), scenario->title);
+        std::vector<std::string> plans;
+        for (const auto& entry : fs::directory_iterator(folder, ignored))
+            if (entry.path().extension() == ".toml" && entry.path().stem() != "scenario") plans.push_back(entry.path().stem().string());
+        std::sort(plans.begin(), plans.end());
+        fmt::print("  plans: {}\n", fmt::join(plans, ", "));
+    }
+    return fine;
+}
+
+namespace {
+
+template <class S>
+void print_card()
+{
+    fmt::print("{:<18} {} ({}{})\n", S::name, S::title, word_of(S::phase), S::hands == job::Hands::certified ? ", certified renovator only" : "");
+}
+
+template <class S>
+void explain_card()
+{
+    print_card<S>();
+    if (!S::needs.empty()) fmt::print("  needs: {}\n", S::needs);
+    for (const text::FieldRow& row : text::field_table<S>()) {
+        const std::string given = row.is_required ? "required" : row.default_value.empty() ? "may be left out" : "default " + row.default_value;
+        fmt::print("  {:<26} {}{}; {}{}{}\n", row.key, row.kind, row.range.empty() ? "" : ", " + row.range, given, row.about.empty() ? "" : ": ", row.about);
+    }
+}
+
+}
+
+int list_cards(const std::string& step)
+{
+    bool is_known = step.empty();
+    text::each_alternative<job::Step>([&]<class S>(const S&) {
+        if (step.empty()) print_card<S>();
+        else if (step == S::name) {
+            explain_card<S>();
+            is_known = true;
+        }
+    });
+    if (is_known) return fine;
+    constexpr auto& names = text::NamesOf<job::Step>::names;
+    const auto near = text::nearest(step, names);
+    tell({{{}, "a kind of step" + (near ? ", perhaps `" + std::string(*near) + "`" : std::string()), "`" + step + "`"}});
+    return bad_use;
+}
+
+}
