@@ -3,8 +3,10 @@
 #include "core/hash.hpp"
 #include "core/insist.hpp"
 #include "core/steady.hpp"
+#include "dust/draws_ahead.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <thread>
 
@@ -95,101 +97,96 @@ bool mirror(float& value, float low, float high)
 /// The share of a well-stirred air that is drawn out in one step at a rate.
 float drawn_out(float rate, float dt) { return static_cast<float>(-steady::expm1(-static_cast<double>(rate) * static_cast<double>(dt))); }
 
-struct Grid {
-    float columns_per_meter, rows_per_meter;
-    int columns, rows;
+/// West to east, or south to north: a row of cells and the way from one to the next in the room's arrays.
+struct Axis {
+    float length, cells_per_meter;
+    int cells, stride;
 
-    int column(float x) const { return std::min(static_cast<int>(x * columns_per_meter), columns - 1); }
-    int row(float y) const { return std::min(static_cast<int>(y * rows_per_meter), rows - 1); }
+    int cell(float at) const { return std::min(static_cast<int>(at * cells_per_meter), cells - 1); }
 };
 
-/// Where a parcel is: the point and the cell below it.
-struct Spot {
-    float x, y, z;
-    int column, row;
+struct Coordinate {
+    float at;
+    int cell;
 };
+
+/// A sideways move. One that meets the side of something on its way does not happen: turning back is as likely as coming,
+/// which keeps a uniform cloud uniform. Over the top of what stands there, there is free way.
+/// @param line   heights of what stands in the cells along the axis
+/// @param floor  height of what stands below the parcel, here and where it gets to
+/// @return       was a wall touched
+bool shift(Coordinate& place, float by, const Axis& axis, const float* line, float& floor, float z)
+{
+    float to = place.at + by;
+    const bool is_touched = mirror(to, 0.0F, axis.length);
+    const int end = axis.cell(to);
+    // A move ends in the same cell or the next, hardly ever farther: one turn of this loop, whose branches are easy to guess.
+    int cell = place.cell;
+    float below = floor;
+    do {
+        cell += (end > cell) - (end < cell);
+        const float side = line[cell * axis.stride];
+        if (side > below && z <= side) return false;
+        below = side;
+    } while (cell != end);
+    place = {to, end};
+    floor = below;
+    return is_touched;
+}
 
 /// What of the room decides a path.
 struct Way {
     const float* top;
     const float* leaving;
-    Grid grid;
-    float width, depth, ceiling;
-
-    std::size_t cell(int column, int row) const { return static_cast<std::size_t>(row * grid.columns + column); }
-    float top_at(const Spot& at) const { return top[cell(at.column, at.row)]; }
-    /// Does what stands in a cell stop a parcel that comes from another at a height? Over its top there is free way.
-    bool stops(float side, float floor, float z) const { return side > floor && z <= side; }
-
-    /// A sideways move east or west. One that meets the side of something on its way does not happen: turning back is as
-    /// likely as coming, which keeps a uniform cloud uniform. @return  was a wall touched
-    bool shift_x(Spot& at, float by) const
-    {
-        float x = at.x + by;
-        const bool is_touched = mirror(x, 0.0F, width);
-        const int end = grid.column(x);
-        for (int c = at.column; c != end;) {
-            const float here = top[cell(c, at.row)];
-            c += end > c ? 1 : -1;
-            if (stops(top[cell(c, at.row)], here, at.z)) return false;
-        }
-        at.x = x;
-        at.column = end;
-        return is_touched;
-    }
-
-    bool shift_y(Spot& at, float by) const
-    {
-        float y = at.y + by;
-        const bool is_touched = mirror(y, 0.0F, depth);
-        const int end = grid.row(y);
-        for (int r = at.row; r != end;) {
-            const float here = top[cell(at.column, r)];
-            r += end > r ? 1 : -1;
-            if (stops(top[cell(at.column, r)], here, at.z)) return false;
-        }
-        at.y = y;
-        at.row = end;
-        return is_touched;
-    }
+    Axis east, north;
+    float ceiling;
 };
 
 /// One parcel through the whole spell. Parcels do not act on each other, so each can be carried to its end alone.
 std::uint64_t carry(Cloud& cloud, std::size_t i, const Way& way, const Motion& m, std::uint64_t seed)
 {
     const Luck luck{seed, Stream::transport};
-    Spot at{cloud.x[i], cloud.y[i], cloud.z[i], way.grid.column(cloud.x[i]), way.grid.row(cloud.y[i])};
+    Coordinate x{cloud.x[i], way.east.cell(cloud.x[i])};
+    Coordinate y{cloud.y[i], way.north.cell(cloud.y[i])};
+    float z = cloud.z[i];
+    float floor = way.top[y.cell * way.north.stride + x.cell];
     std::uint32_t step = cloud.steps[i];
     std::uint64_t made = 0;
     Fate fate = Fate::airborne;
+    DrawsAhead ahead;
+    std::array<std::array<float, DrawsAhead::count>, 3> stride;   // in standard deviations, east, north and up
     for (int s = 0; s < m.steps && fate == Fate::airborne; ++s, ++step, ++made) {
-        const Draw draw = luck.draw(cloud.number[i], step);
+        const std::size_t now = static_cast<std::size_t>(s) % DrawsAhead::count;
+        if (now == 0) {
+            draw_ahead(luck, cloud.number[i], step, ahead);
+            for (std::size_t w = 0; w < stride.size(); ++w)
+                for (std::size_t n = 0; n < DrawsAhead::count; ++n) stride[w][n] = bell(ahead.words[w][n]);
+        }
         // Sideways at the height it has, one way after the other, then up or down where that led: a move decided on the new
         // height, or straight across a corner, would crowd dust beside furniture and let it through.
-        const bool touched_x = way.shift_x(at, m.spread * bell(draw[0]));
-        const bool touched_y = way.shift_y(at, m.spread * bell(draw[1]));
-        const float floor = way.top_at(at);
-        at.z += m.spread * bell(draw[2]);
-        mirror(at.z, floor, way.ceiling);
+        const bool touched_x = shift(x, m.spread * stride[0][now], way.east, way.top + y.cell * way.north.stride, floor, z);
+        const bool touched_y = shift(y, m.spread * stride[1][now], way.north, way.top + x.cell, floor, z);
+        z += m.spread * stride[2][now];
+        mirror(z, floor, way.ceiling);
         if ((touched_x || touched_y) && m.wall_stick > 0.0F
             && unit_float(Luck{seed, Stream::boundary}.draw(cloud.number[i], step)[0]) < m.wall_stick) {
             fate = Fate::on_wall;
             continue;
         }
-        const float leaving = way.leaving[way.cell(at.column, at.row)];
-        if (leaving > 0.0F && unit_float(draw[3]) < drawn_out(leaving, m.dt)) {
+        const float leaving = way.leaving[y.cell * way.north.stride + x.cell];
+        if (leaving > 0.0F && unit_float(ahead.words[3][now]) < drawn_out(leaving, m.dt)) {
             fate = Fate::left;
             continue;
         }
-        at.z -= m.fall;
-        if (at.z < floor) {
-            at.z = floor;
+        z -= m.fall;
+        if (z < floor) {
+            z = floor;
             fate = Fate::landed;
         }
     }
-    cloud.x[i] = at.x;
-    cloud.y[i] = at.y;
-    cloud.z[i] = at.z;
+    cloud.x[i] = x.at;
+    cloud.y[i] = y.at;
+    cloud.z[i] = z;
     cloud.steps[i] = step;
     cloud.age[i] += m.dt * static_cast<float>(m.steps);
     cloud.fate[i] = fate;
@@ -209,9 +206,10 @@ std::uint64_t advance(Cloud& cloud, const CloudRoom& room, const PerClass<Motion
     insist(room.top.size() == room.raster.size() && room.leaving.size() == room.raster.size(), "one height and one rate per cell");
     for (std::size_t i = 0; i < cloud.count(); ++i)
         insist(cloud.fate[i] != Fate::airborne || is_inside(cloud, i, room), "a parcel in the air is in the room");
-    const Grid grid{static_cast<float>(room.raster.columns()) / room.width(), static_cast<float>(room.raster.rows()) / room.depth(),
-                    static_cast<int>(room.raster.columns()), static_cast<int>(room.raster.rows())};
-    const Way way{room.top.data(), room.leaving.data(), grid, room.width(), room.depth(), room.ceiling};
+    const auto columns = static_cast<int>(room.raster.columns());
+    const auto rows = static_cast<int>(room.raster.rows());
+    const Way way{room.top.data(), room.leaving.data(), {room.width(), static_cast<float>(columns) / room.width(), columns, 1},
+                  {room.depth(), static_cast<float>(rows) / room.depth(), rows, columns}, room.ceiling};
     const auto carry_range = [&](std::size_t begin, std::size_t end) {
         std::uint64_t made = 0;
         for (std::size_t i = begin; i < end; ++i)

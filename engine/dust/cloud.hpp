@@ -52,7 +52,7 @@ struct Motion {
     float dt = 0.0F;        ///< s
     float spread = 0.0F;    ///< standard deviation of one diffusive step per axis, m
     float fall = 0.0F;      ///< settled in one step, m
-    float wall_stick = 0.0F;///< chance that touching a wall keeps the parcel
+    float wall_stick = 0.0F;   ///< chance that touching a wall keeps the parcel
 };
 
 /// Steps for a class that keep a diffusive step within a third of a cell and a fall within a twentieth of the height.
@@ -63,10 +63,12 @@ Motion motion(Time spell, Diffusivity K, Length cell, Length height, Speed settl
 /// Moves every airborne parcel through one spell and sets its fate. A parcel's path depends only on the seed, its number
 /// and its own steps, so the result does not depend on the order of parcels or on `threads`.
 ///
-/// Each step: a diffusive move that walls, ceiling and floor reflect (a wall may keep it); a chance to be drawn out near
-/// an opening; then the settling move, which lands what it carries below the top of its cell. Absorbing what merely
-/// diffuses through the floor would empty a room of fine dust in minutes; the order matters.
+/// Each step: a diffusive move east or west, north or south, then up or down, which walls, ceiling and floor reflect (a wall
+/// may keep it) and which the side of furniture turns back; a chance to be drawn out near an opening; then the settling move,
+/// which lands what it carries below the top of its cell. Absorbing what merely diffuses through the floor would empty a room
+/// of fine dust in minutes; the order matters. Insists that what is airborne is in the room.
 /// @return  parcel-steps made
+/// Checked against theory in tests/published/random_walk_test.cpp, for equal bits in tests/determinism.
 std::uint64_t advance(Cloud& cloud, const CloudRoom& room, const PerClass<Motion>& motions, std::uint64_t seed, unsigned threads = 1);
 
 /// Feeds positions, fates and amounts into a fingerprint: equal bits in, equal value out.

@@ -20,7 +20,7 @@ enum class Pathway {
     tools,
     bag,
     sheeting_removal,
-    recovered   ///< not a way out: taken back from outside by cleaning there
+    recovered   ///< not a way out: cleaned up outside, or carried back in by air
 };
 inline constexpr std::size_t pathway_count = 10;
 
@@ -90,7 +90,7 @@ Amount total(const PerClass<Amount>& amounts);
 namespace flapdoor::inline core {
 template <> struct Words<dust::Pathway> {
     static constexpr std::array<std::string_view, dust::pathway_count> words{
-        "none", "return air", "seams and undercuts", "doorway and flap", "shoes", "clothing", "tools", "bags", "sheeting removal", "cleaned up outside"};
+        "none", "return air", "seams and undercuts", "doorway and flap", "shoes", "clothing", "tools", "bags", "sheeting removal", "cleaned up or carried back"};
 };
 template <> struct Words<dust::Side> { static constexpr std::array<std::string_view, 4> words{"paint", "inside", "outside", "contained"}; };
 }

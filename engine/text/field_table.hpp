@@ -3,7 +3,6 @@
 #include "text/field_types.hpp"
 #include "text/writing.hpp"
 
-#include <fmt/format.h>
 
 #include <string>
 #include <string_view>
@@ -24,6 +23,8 @@ struct FieldRow {
 };
 
 std::string words_text(std::span<const std::string_view> words);    ///< `"must", "should" or "practice"`, all of them
+
+std::string numbers_text(double least, double most);                ///< `1 to 4`
 
 /// What kind of value a type is in a file.
 template <class T>
@@ -50,7 +51,7 @@ std::string range_text(const Tags<T>& tags)
 {
     if constexpr (!Bounded<T>) return {};
     else if (!tags.range) return {};
-    else if constexpr (WholeNumber<T> || std::same_as<T, double>) return fmt::format("{} to {}", tags.range->least, tags.range->most);
+    else if constexpr (WholeNumber<T> || std::same_as<T, double>) return numbers_text(static_cast<double>(tags.range->least), static_cast<double>(tags.range->most));
     else return canonical_text(tags.range->least) + " to " + canonical_text(tags.range->most);
 }
 

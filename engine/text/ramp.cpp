@@ -54,10 +54,11 @@ OkLab ok_lab(Rgb color)
 Rgb dust_color(double share)
 {
     const double t = share > 0.0 ? std::min(share, 1.0) : 0.0;
-    // A path that stays inside sRGB all the way: hue 90 to 265 degrees, color strongest in the middle.
-    const double hue = (90.0 + 175.0 * t) * degree;
-    const double strength = 0.025 * (1.0 - t) + 0.06 * t + 4.0 * t * (1.0 - t) * 0.0325;
-    return from_ok_lab({0.95 - 0.70 * t, strength * steady::cos(hue), strength * steady::sin(hue)});
+    // Part of a circle in the plane of the two color axes, run through at an even pace while the lightness falls evenly: so
+    // all steps are equally large. It stays inside sRGB all the way.
+    constexpr double center_a = 0.043, center_b = 0.056, radius = 0.052;
+    const double angle = (175.0 - 250.0 * t) * degree;
+    return from_ok_lab({0.95 - 0.70 * t, center_a + radius * steady::cos(angle), center_b + radius * steady::sin(angle)});
 }
 
 double share_of_decades(double level, double least, double most)

@@ -4,8 +4,8 @@
 
 namespace flapdoor::text {
 
-/// The color of dust in maps, on screen and on paper: from nearly white over green and teal to dark indigo. Lightness falls
-/// evenly from 0.95 to 0.25 in OKLab, so equal steps look equal, in gray and to color-blind eyes too.
+/// The color of dust in maps, on screen and on paper: from pale straw over ochre and rust to a deep plum brown. Lightness
+/// falls evenly from 0.95 to 0.25 in OKLab, so equal steps look equal, in gray and to color-blind eyes too.
 /// Always beside a legend with its unit.
 /// @param share  0 (least) to 1 (most); clamped, not-a-number counts as 0
 /// Source of the color space: Ottosson 2020, "A perceptual color space for image processing".

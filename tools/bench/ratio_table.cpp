@@ -1,0 +1,77 @@
+#include "ratio_table.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace flapdoor::bench {
+
+namespace {
+
+double median(std::vector<double> values)
+{
+    if (values.empty()) return 0.0;
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 2];
+}
+
+/// Below this share of a core the machine was busy with something else, and wall times are not ours.
+constexpr double quiet_enough = 0.95;
+
+}
+
+bool RatioTable::ReportContext(const Context& context)
+{
+    std::printf("%d processors, load", context.cpu_info.num_cpus);
+    for (const double load : context.cpu_info.load_avg) std::printf(" %.1f", load);
+    std::printf("\n");
+    return true;
+}
+
+void RatioTable::ReportRuns(const std::vector<Run>& runs)
+{
+    for (const Run& run : runs) {
+        if (run.run_type != Run::RT_Iteration || run.error_occurred) continue;
+        Samples& samples = samples_[run.run_name.function_name];
+        const double work = run.counters.at("work").value;
+        samples.threads = run.counters.at("threads").value;
+        samples.by_cpu.push_back(work / run.cpu_accumulated_time);
+        samples.by_wall.push_back(work / run.real_accumulated_time);
+        samples.cpu_by_wall.push_back(run.cpu_accumulated_time / run.real_accumulated_time / samples.threads);
+        if (!samples.hash.empty() && samples.hash != run.report_label) agrees_ = false;
+        samples.hash = run.report_label;
+    }
+}
+
+std::string RatioTable::ratio(const Samples& samples, const Line& line)
+{
+    const auto found = samples_.find(line.yardstick);
+    if (found == samples_.end()) return {};
+    const Samples& yardstick = found->second;
+    if (yardstick.hash != samples.hash) {
+        agrees_ = false;
+        return "ANOTHER RESULT than " + line.yardstick;
+    }
+    const bool is_quiet = median(samples.cpu_by_wall) >= quiet_enough && median(yardstick.cpu_by_wall) >= quiet_enough;
+    if (samples.threads > 1.0 && !is_quiet) return "no figure: the machine was busy";
+    const double times = samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu);
+    char text[32];
+    std::snprintf(text, sizeof text, "%.2f x ", times);
+    return text + line.yardstick;
+}
+
+void RatioTable::Finalize()
+{
+    std::printf("%-26s %11s %11s %9s   %-32s %s\n", "benchmark", "M/s by CPU", "M/s by wall", "CPU/wall", "ratio", "hash");
+    for (const Line& line : lines_) {
+        const auto found = samples_.find(line.name);
+        if (found == samples_.end()) continue;
+        const Samples& samples = found->second;
+        const std::string times = ratio(samples, line);
+        std::printf("%-26s %11.1f %11.1f %9.2f   %-32s %s\n", line.name.c_str(), median(samples.by_cpu) / 1e6, median(samples.by_wall) / 1e6,
+                    median(samples.cpu_by_wall), times.c_str(), samples.hash.c_str());
+    }
+    std::printf("Medians of repetitions; M/s is million parcel-steps a second, for the triad million bytes; by CPU is for each thread.\n"
+                "CPU/wall below %.2f: something else ran, and the wall column is not ours.\n", quiet_enough);
+}
+
+}
