@@ -146,7 +146,7 @@ TEST_CASE("a slip of one card costs the rule that is meant and no other")
         {"sheeting not bagged", without("bag-sheet").without("close-bag-2").without("vac-bag-2").without("out-2"), "sheeting-bagged", "3"},
         {"walls forgotten", without("walls"), "walls-cleaned", "3"},
         {"walls after the sheeting", good_job().move_after("walls", "in-2"), "walls-before-sheet", "1"},
-        {"walls last", good_job().move_after("walls", "mop"), "walls-before-sheet walls-before-the-rest", "3.25"},
+        {"walls last", good_job().move_after("walls", "mop"), "walls-before-the-rest", "3"},
         {"nothing vacuumed", without("vacuum"), "surfaces-vacuumed", "3"},
         {"nothing wiped", without("wipe"), "surfaces-wiped", "3"},
         {"not mopped", without("mop"), "floor-mopped", "3"},

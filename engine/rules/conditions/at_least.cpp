@@ -55,6 +55,12 @@ void check_limit(Judgement& judgement, const Reading& reading, const Comparison&
     if (measure_fits(measure.value, limit, measure.kind)) return;
     const MeasureWords* known = find_measure_words(measure.name);
     const std::string object = thing_text(evidence, measure.object);
+    if (measure.kind == job::MeasureKind::truth) {   // a yes or no is not "at least"
+        judgement.break_by({reading.entry, -1, {}, measure.object, reading.at,
+                            {"{0}: {1}{2}: {3}.", {card_text(evidence, reading.entry), std::string(known ? known->title : std::string_view(measure.name)), object,
+                                                   show_measure(measure.value, measure.kind)}}});
+        return;
+    }
     judgement.break_by({reading.entry, -1, {}, measure.object, reading.at,
                         {"{0}: {1}{2} is {3}; it must be {4} {5}.",
                          {card_text(evidence, reading.entry), std::string(known ? known->title : std::string_view(measure.name)), object,
