@@ -43,6 +43,8 @@ public:
         return text;
     }
 
+    bool is_at_end() { return stream_.peek() == std::istringstream::traits_type::eof(); }
+
     /// A count of things of at least `bytes_each`; refused when that many cannot follow.
     std::size_t count(std::size_t bytes_each)
     {
@@ -101,7 +103,7 @@ InputText take_input(Reader& reader)
     return input;
 }
 
-auto damaged(const std::string& name, std::string found) { return failed(Problem{{name}, "a whole run file of this program", std::move(found)}); }
+auto damaged(const std::string& name, std::string found) { return failed(Problem{Place{name, 0, 0}, "a whole run file of this program", std::move(found)}); }
 
 }
 
@@ -139,7 +141,7 @@ Result<RunFile> parse_run(const std::string& bytes, const std::string& name)
     try {
         Reader reader(body.substr(magic.size()));
         if (const auto version = reader.take<std::uint32_t>(); version != RunFile::format_version)
-            return failed(Problem{{name}, "run file format " + std::to_string(RunFile::format_version), "format " + std::to_string(version)});
+            return failed(Problem{Place{name, 0, 0}, "run file format " + std::to_string(RunFile::format_version), "format " + std::to_string(version)});
         RunFile file;
         file.scenario = take_input(reader);
         file.plan = take_input(reader);
@@ -154,6 +156,7 @@ Result<RunFile> parse_run(const std::string& bytes, const std::string& name)
         file.outside_lead = reader.take<std::int64_t>();
         file.released_lead = reader.take<std::int64_t>();
         if (bytes.substr(body.size()) != as_bytes(fingerprint_of(body))) return damaged(name, "one whose checksum does not fit: it was changed or damaged");
+        if (!reader.is_at_end()) return damaged(name, "one with something behind its end");
         return file;
     }
     catch (const LyingCount& e) {
@@ -174,7 +177,7 @@ Result<RunFile> load_run(const std::string& path)
 Result<Replay> replay(const RunFile& file, unsigned threads)
 {
     for (const InputText* input : {&file.scenario, &file.plan, &file.book})
-        if (fingerprint_of(input->text) != input->hash) return failed(Problem{{input->name}, "the text the run was made from", "one with another hash"});
+        if (fingerprint_of(input->text) != input->hash) return failed(Problem{Place{input->name, 0, 0}, "the text the run was made from", "one with another hash"});
     const Result<job::Scenario> scenario = job::read_scenario(file.scenario.text, file.scenario.name);
     if (!scenario) return failed(scenario.error());
     const Result<job::WorkPlan> plan = job::read_plan(file.plan.text, file.plan.name, *scenario);

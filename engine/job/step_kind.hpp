@@ -14,6 +14,9 @@ enum class Hands {
     certified               ///< only the certified renovator, in person
 };
 
+/// What the time a card names is counted by.
+enum class Per { card, person, item, area /* square meter */, own /* the card's own parameter says how long */ };
+
 }
 
 namespace flapdoor::inline core {

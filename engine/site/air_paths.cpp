@@ -93,6 +93,9 @@ std::size_t other_zone(const Site& site, const OpeningState& o)
     return o.leads_to.value_or(air::outdoors);
 }
 
+/// A register of the rest of the house joins it to itself: no air that the zones can tell apart.
+bool joins_two_zones(const Site& site, const OpeningState& o) { return other_zone(site, o) != o.zone; }
+
 void add_paths(Site& site, std::size_t index, air::TwoWayFlow flow)
 {
     const OpeningState& o = site.openings[index];
@@ -103,7 +106,8 @@ void add_paths(Site& site, std::size_t index, air::TwoWayFlow flow)
     const auto add = [&](std::size_t from, std::size_t to, AirFlow q) {
         if (from == air::outdoors || q <= AirFlow{}) return;
         AirPath path{from, to == air::outdoors ? std::nullopt : std::optional(to), index, q, dust::Pathway::none, false};
-        if (from == site.work_room || to == site.work_room) path.pathway = across;
+        if (from == site.work_room) path.pathway = across;
+        if (to == site.work_room) path.pathway = dust::Pathway::recovered;   // what comes back in had left by some other way
         site.air.paths.push_back(path);
     };
     add(o.zone, there, flow.out);
@@ -148,6 +152,7 @@ void refresh_air(Site& site)
         for (std::size_t i = 0; i < site.openings.size(); ++i) {
             const OpeningState& o = site.openings[i];
             if (is_register(o) && site.is_hvac_running) continue;   // the blower decides
+            if (!joins_two_zones(site, o)) continue;
             network.links.push_back({o.zone, other_zone(site, o), air::leak_of({leak_area(o, toward_room), opening_discharge}, rho), {}, 1.0});
             of_link.push_back(i);
         }
@@ -159,6 +164,7 @@ void refresh_air(Site& site)
     };
     if (site.is_hvac_running && house != site.work_room) {
         for (const OpeningState& o : site.openings) {
+            if (!joins_two_zones(site, o)) continue;
             if (o.plan.kind == job::OpeningKindOf::return_air) network.fans.push_back({o.zone, house, fan_flow(o, hvac.return_flow, rho)});
             if (o.plan.kind == job::OpeningKindOf::supply) network.fans.push_back({house, o.zone, fan_flow(o, hvac.supply_flow, rho)});
         }
@@ -200,10 +206,11 @@ void refresh_air(Site& site)
     if (site.is_hvac_running) {
         for (std::size_t i = 0; i < site.openings.size(); ++i) {
             const OpeningState& o = site.openings[i];
+            if (!joins_two_zones(site, o)) continue;
             if (o.plan.kind == job::OpeningKindOf::return_air)
                 site.air.paths.push_back({o.zone, house, i, fan_flow(o, hvac.return_flow, rho), o.zone == site.work_room ? dust::Pathway::return_air : dust::Pathway::none, true});
             if (o.plan.kind == job::OpeningKindOf::supply)
-                site.air.paths.push_back({house, o.zone, i, fan_flow(o, hvac.supply_flow, rho), o.zone == site.work_room ? dust::Pathway::return_air : dust::Pathway::none, false});
+                site.air.paths.push_back({house, o.zone, i, fan_flow(o, hvac.supply_flow, rho), o.zone == site.work_room ? dust::Pathway::recovered : dust::Pathway::none, false});
         }
     }
     tell_cloud(site);

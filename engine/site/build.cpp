@@ -1,6 +1,7 @@
 #include "site/site.hpp"
 
 #include "core/insist.hpp"
+#include "site/passing_time.hpp"
 #include "site/place.hpp"
 
 #include <algorithm>
@@ -174,7 +175,7 @@ Site build(const job::Scenario& scenario, std::uint64_t seed)
     Site site;
     site.scenario = scenario;
     site.seed = seed;
-    site.now = scenario.start;
+    site.now = whole_seconds(scenario.start);
     site.paint = site.ledger.open("paint", dust::Side::paint);
     for (std::size_t z = 0; z < scenario.zones.size(); ++z) {
         if (scenario.zones[z].role == job::ZoneRole::work_room) site.work_room = z;

@@ -25,7 +25,7 @@ void note_result(Site& site, const Item& item, double result)
 /// One wipe of one item that is due.
 void wipe_item(Site& site, Item& item, const WipeKind& how, bool may_count)
 {
-    spend(site, item.kind == ItemKind::floor ? 4.0_min : 2.0_min);
+    spend(site, item.kind == ItemKind::floor ? job::WipeFloor::takes : job::WipeSill::takes);
     const bool is_second = item.state == ItemState::second_wipe_due;
     const bool may_fold = item.kind == ItemKind::sill && is_second;
     const bool is_valid = may_count && how.is_proper_cloth && (!how.folds_used_cloth || may_fold)
@@ -86,7 +86,7 @@ Done dry_wipe_items(Site& site, const Team& by, bool is_dry_cloth)
         const bool waits = item.state == ItemState::waiting;
         const Time waited = waits ? site.now - item.second_fail : Time{};   // until the wipe begins
         const bool dry = is_dry(site, item);
-        spend(site, 3.0_min);
+        spend(site, job::DryWipe::takes);
         ++site.verification.dry_cloths;
         measure(site, "waited", item.name, job::MeasureKind::time, waited.si);
         measure(site, "is-dry", item.name, job::MeasureKind::truth, dry ? 1.0 : 0.0);
@@ -113,7 +113,7 @@ Done clean_again(Site& site, const Team& by, const job::Supply* vacuum_with, boo
             if (vacuum_with != nullptr) area = vacuum(site, part, minutes, vacuum_with->kind == job::SupplyKindOf::hepa_vacuum);
             if (wipes) area = site.surfaces[part.surface].role == SurfaceRole::floor ? mop(site, part, Rinsing::separate_water, 0) : wipe(site, part, true);
             return area;
-        }, Time{60.0 * (minutes + 1.0)});
+        }, job::ReClean::takes);
     };
     if (site.verification.saw_dust) {
         for (const std::size_t s : ledges(site)) clean_part(bare_part(site, s));

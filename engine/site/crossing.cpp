@@ -36,7 +36,10 @@ void swing(Site& site, bool is_carrying)
     if (site.is_air_stale) refresh_air(site);
     const OpeningState& door = entrance(site);
     const auto index = static_cast<std::size_t>(&door - site.openings.data());
-    const Speed inward{std::max(0.0, -site.air.across_flap.si) * 0.01};   // a net inflow shelters a little
+    AirFlow net{};   // into the work room
+    for (const AirPath& path : site.air.paths)
+        if (path.opening == index) net += path.from == site.work_room ? -path.flow : path.flow;
+    const Speed inward = std::max(AirFlow{}, net) / (door.plan.width * door.plan.height);
     Volume still = door.flap ? air::flap_passage : air::hinged_door_passage;
     if (door.flap && door.flap->sheets < 2) still = (air::flap_passage + air::hinged_door_passage) * 0.5;
     const Volume swept = air::passage_volume(still, inward) * (is_carrying ? air::carrying_factor : 1.0);
@@ -62,7 +65,7 @@ void swing(Site& site, bool is_carrying)
         const Amount out = part(room.air[k], std::min(1.0, swept / room.volume));
         const Amount in = part(hall.air[k], std::min(1.0, swept / hall.volume));
         site.ledger.move({room.air[k], room.air_account}, {hall.air[k], hall.air_account}, k, out, dust::Pathway::doorway);
-        site.ledger.move({hall.air[k], hall.air_account}, {room.air[k], room.air_account}, k, in, dust::Pathway::doorway);
+        site.ledger.move({hall.air[k], hall.air_account}, {room.air[k], room.air_account}, k, in, dust::Pathway::recovered);
     }
     ++site.draws;
 }

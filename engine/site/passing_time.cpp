@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace flapdoor::site {
 
@@ -177,12 +178,14 @@ void shed_clothes(Site& site, Time spell)
 
 }
 
+Time whole_seconds(Time time) { return Time{std::floor(time.si + 0.5)}; }
+
 void pass_time(Site& site, Time duration, const Doing& doing)
 {
     const Diffusivity spread = doing.is_busy ? dust::working_room : dust::resting_room;
     constexpr int ticks_between_shares = 6;
     int ticks = 0;
-    for (Time left = duration; left > Time{};) {
+    for (Time left = whole_seconds(duration); left > Time{};) {
         const Time spell = std::min(left, tick);
         if (site.is_air_stale) refresh_air(site);
         if (doing.meanwhile) doing.meanwhile(site, spell);
@@ -191,7 +194,6 @@ void pass_time(Site& site, Time duration, const Doing& doing)
         shed_clothes(site, spell);
         site.now += spell;
         left -= spell;
-        if (left < 1e-6_s) left = {};
         if (++ticks % ticks_between_shares == 0 || left == Time{}) share_out(site);
         if (site.watcher) site.watcher(site);
     }

@@ -9,13 +9,16 @@ namespace flapdoor::site {
 /// How long one tick of the site's clock is: short against every air exchange, long against a footstep.
 inline constexpr Time tick = 10.0_s;
 
+/// The clock counts whole seconds, so that an hour waited is exactly an hour.
+Time whole_seconds(Time time);
+
 /// What people do while time passes.
 struct Doing {
     bool is_busy = true;                                ///< somebody moves about in the work room: stirs its air
     std::function<void(Site&, Time)> meanwhile = {};    ///< called at the start of each tick with its length
 };
 
-/// Lets time pass: parcels travel, mixed dust settles and is carried by the air, clothes shed.
+/// Lets time pass, in whole seconds: parcels travel, mixed dust settles and is carried by the air, clothes shed.
 void pass_time(Site& site, Time duration, const Doing& doing = {});
 
 /// A packet of fresh airborne dust at a place of the work room, height above the floor, split into parcels.

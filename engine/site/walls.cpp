@@ -13,7 +13,6 @@ namespace {
 constexpr std::uint8_t highest_band = 2;
 constexpr double knocked_down = 0.15;      // of what lies on a panel, onto the panel below (judgment)
 constexpr double knocked_to_floor = 0.10;  // and onto what lies at its foot
-constexpr Time per_square_meter = 75.0_s;
 
 void knock_loose(Site& site, std::size_t wall, std::size_t patch)
 {
@@ -41,7 +40,7 @@ void clean_walls(Site& site, const Team& by, job::WallOrder order, const std::fu
             for (const std::size_t p : part.patches) knock_loose(site, wall, p);
             clean(site, part);
         }
-        pass_time(site, per_square_meter * site.surfaces[wall].area().si);
+        pass_time(site, job::VacuumWalls::takes * site.surfaces[wall].area().si);
     }
 }
 

@@ -2,6 +2,7 @@
 #
 #   flapdoor_room(dust USES air LINKS fmt::fmt PRIVATE_LINKS Threads::Threads)
 #
+# BATCHED: many small files that include the same headers, compiled a dozen at a time where the speed of building counts.
 # USES names rooms; LINKS names libraries whose types its headers show; PRIVATE_LINKS the ones only its .cpp files see.
 include_guard(GLOBAL)
 
@@ -18,13 +19,16 @@ if(FLAPDOOR_WERROR)
 endif()
 
 function(flapdoor_room name)
-  cmake_parse_arguments(ROOM "" "" "USES;LINKS;PRIVATE_LINKS" ${ARGN})
+  cmake_parse_arguments(ROOM "BATCHED" "" "USES;LINKS;PRIVATE_LINKS" ${ARGN})
   set(folder ${PROJECT_SOURCE_DIR}/engine/${name})
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${folder}/*.cpp)
   file(GLOB_RECURSE headers CONFIGURE_DEPENDS ${folder}/*.hpp)
   add_library(flapdoor_${name} STATIC ${sources})
   add_library(flapdoor::${name} ALIAS flapdoor_${name})
   target_sources(flapdoor_${name} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/engine FILES ${headers})
+  if(ROOM_BATCHED AND FLAPDOOR_BATCHES)
+    set_target_properties(flapdoor_${name} PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 12)
+  endif()
   list(TRANSFORM ROOM_USES PREPEND flapdoor::)
   target_link_libraries(flapdoor_${name} PUBLIC flapdoor_flags ${ROOM_USES} ${ROOM_LINKS} PRIVATE ${ROOM_PRIVATE_LINKS})
 endfunction()

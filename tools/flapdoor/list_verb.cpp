@@ -7,6 +7,7 @@
 #include "text/field_table.hpp"
 #include "text/input_file.hpp"
 #include "text/nearest.hpp"
+#include "text/show.hpp"
 
 #include <fmt/format.h>
 
@@ -50,10 +51,23 @@ void print_card()
     fmt::print("{:<18} {} ({}{})\n", S::name, S::title, word_of(S::phase), S::hands == job::Hands::certified ? ", certified renovator only" : "");
 }
 
+std::string time_text(Time takes, job::Per per)
+{
+    switch (per) {
+        case job::Per::card: return text::show(takes);
+        case job::Per::person: return text::show(takes) + " for each person";
+        case job::Per::item: return text::show(takes) + " for each surface or section";
+        case job::Per::area: return text::show(takes * (100.0_ft2).si) + " for 100 ft2";
+        case job::Per::own: return "as long as its own parameters say";
+    }
+    return {};
+}
+
 template <class S>
 void explain_card()
 {
     print_card<S>();
+    fmt::print("  takes: {}\n", time_text(S::takes, S::per));
     if (!S::needs.empty()) fmt::print("  needs: {}\n", S::needs);
     for (const text::FieldRow& row : text::field_table<S>()) {
         const std::string given = row.is_required ? "required" : row.default_value.empty() ? "may be left out" : "default " + row.default_value;
@@ -76,7 +90,10 @@ int list_cards(const std::string& step)
     if (is_known) return fine;
     constexpr auto& names = text::NamesOf<job::Step>::names;
     const auto near = text::nearest(step, names);
-    tell({{{}, "a kind of step" + (near ? ", perhaps `" + std::string(*near) + "`" : std::string()), "`" + step + "`"}});
+    Problem unknown;
+    unknown.expected = near ? fmt::format("a kind of step, perhaps `{}`", *near) : "a kind of step";
+    unknown.found = fmt::format("`{}`", step);
+    tell({unknown});
     return bad_use;
 }
 

@@ -21,6 +21,7 @@ int main(int argc, char** argv)
                "  flapdoor run back-bedroom good careless           two plans of one drill, side by side\n"
                "  flapdoor run back-bedroom my-plan.toml --out out  debrief page, picture and run file into out/\n"
                "  flapdoor check my-plan.toml --scenario back-bedroom\n"
+               "  flapdoor window back-bedroom careless             watch a run\n"
                "  flapdoor replay out/back-bedroom-good.run         the same ledger and marks?\n"
                "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program.");
 
@@ -47,6 +48,19 @@ int main(int argc, char** argv)
     replay->add_option("file", run_file, "a run file written by `flapdoor run --out`")->required();
     replay->add_option("--threads", threads, "threads for the airborne dust")->check(CLI::Range(1, 64))->capture_default_str();
 
+#ifdef FLAPDOOR_HAS_WINDOW
+    command::WindowChoice shown;
+    CLI::App* window = app.add_subcommand("window", "Watch a run: plan, dust, crew, faults as they happen");
+    window->add_option("scenario", shown.scenario, "a scenario file, its folder, or the name of a shipped drill")->required();
+    window->add_option("plan", shown.plan, "a work plan: a file, or a name in the scenario's folder")->required();
+    window->add_option("--book", shown.book, "rule book to mark against: a file or a shipped name")->capture_default_str();
+    window->add_option("--seed", shown.seed, "luck of the run")->capture_default_str();
+    window->add_option("--picture", shown.picture, "write a picture of the window to this PNG file instead; needs no display");
+    window->add_option("--at", shown.at, "site time of the picture, e.g. 14:30 (default: the end)");
+    window->add_option("--size", [&](const std::vector<std::string>& size) {
+        return CLI::detail::lexical_cast(size[0], shown.width) && CLI::detail::lexical_cast(size[1], shown.height);
+    }, "width and height of the picture")->expected(2)->check(CLI::Range(640, 4000));
+#endif
     app.add_subcommand("list", "List the shipped drills and their plans");
     std::string step;
     CLI::App* cards = app.add_subcommand("cards", "List the step cards, or explain one");
@@ -63,6 +77,9 @@ int main(int argc, char** argv)
         if (run->parsed()) return command::run(choice);
         if (check->parsed()) return command::check_files(files, scenario);
         if (replay->parsed()) return command::replay(run_file, threads);
+#ifdef FLAPDOOR_HAS_WINDOW
+        if (window->parsed()) return command::window(shown);
+#endif
         if (cards->parsed()) return command::list_cards(step);
         return command::list_drills();
     }

@@ -19,6 +19,17 @@ struct RunChoice {
 };
 int run(const RunChoice& choice);
 
+struct WindowChoice {
+    std::string scenario, plan;
+    std::string book = "federal";
+    std::uint64_t seed = 1;
+    std::string picture;                ///< file for a picture of the window; empty: open it
+    std::string at;                     ///< site time of the picture, "14:30"; empty: the end
+    int width = 1440, height = 900;     ///< of the picture
+};
+/// Built only with the window.
+int window(const WindowChoice& choice);
+
 int check_files(const std::vector<std::string>& files, const std::string& scenario);
 int replay(const std::string& file, unsigned threads);
 int list_drills();

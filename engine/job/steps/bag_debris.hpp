@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct BagDebris {
     static constexpr std::string_view title = "Pick up chips and debris";
     static constexpr Phase phase = Phase::waste;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 15.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "heavy-duty bags";
 
     BagId bag;

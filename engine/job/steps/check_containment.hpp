@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -13,6 +14,8 @@ struct CheckContainment {
     static constexpr std::string_view title = "Check the containment";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 8.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     static void fields(auto&, auto&&) {}

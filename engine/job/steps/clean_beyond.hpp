@@ -15,6 +15,8 @@ struct CleanBeyond {
     static constexpr std::string_view title = "Clean beyond the work area";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 5.0_min;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "HEPA vacuum, mop";
 
     Length reach = 2.0_ft;

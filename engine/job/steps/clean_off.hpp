@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -17,6 +18,8 @@ struct CleanOff {
     static constexpr std::string_view title = "Clean off before leaving";
     static constexpr Phase phase = Phase::work;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 90.0_s;
+    static constexpr Per per = Per::person;
     static constexpr std::string_view needs = "HEPA vacuum";
 
     ClothesCare clothes = ClothesCare::vacuum;

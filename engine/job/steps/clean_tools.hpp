@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -14,6 +15,8 @@ struct CleanTools {
     static constexpr std::string_view title = "Clean the tools";
     static constexpr Phase phase = Phase::waste;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 8.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "HEPA vacuum, cloths";
 
     ToolCare care = ToolCare::vacuum_and_wipe;

@@ -17,6 +17,8 @@ struct CloseBag {
     static constexpr std::string_view title = "Close a bag";
     static constexpr Phase phase = Phase::waste;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 3.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "tape";
 
     BagId bag;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct CloseRegister {
     static constexpr std::string_view title = "Close a register";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 1.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     OpeningId opening;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -13,6 +14,8 @@ struct CloseWindow {
     static constexpr std::string_view title = "Close a window";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 1.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     OpeningId opening;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -15,6 +16,8 @@ struct DeclarePaint {
     static constexpr std::string_view title = "Settle what the paint is";
     static constexpr Phase phase = Phase::paper;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 2.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     PaintBasis basis = PaintBasis::presumed;

@@ -17,6 +17,8 @@ struct DisturbPaint {
     static constexpr std::string_view title = "Work on the paint";
     static constexpr Phase phase = Phase::work;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = Time{};
+    static constexpr Per per = Per::own;
     static constexpr std::string_view needs = "the tool of the technique";
 
     ComponentId component;

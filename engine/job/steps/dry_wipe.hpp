@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct DryWipe {
     static constexpr std::string_view title = "Wipe with a dry cloth";
     static constexpr Phase phase = Phase::verification;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 3.0_min;
+    static constexpr Per per = Per::item;
     static constexpr std::string_view needs = "dry cloth";
 
     SupplyId cloth;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -14,6 +15,8 @@ struct FoldSheeting {
     static constexpr std::string_view title = "Fold the sheeting";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 15.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     DirtySide dirty_side = DirtySide::inward;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -15,6 +16,8 @@ struct GivePamphlet {
     static constexpr std::string_view title = "Give the lead pamphlet";
     static constexpr Phase phase = Phase::paper;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 1.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "the federal pamphlet";
 
     int days_before = 7;

@@ -15,6 +15,8 @@ struct HangFlap {
     static constexpr std::string_view title = "Hang the flap door";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 20.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "sheeting, tape, a dowel";
 
     OpeningId opening;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -15,6 +16,8 @@ struct Inspect {
     static constexpr std::string_view title = "Inspect by eye";
     static constexpr Phase phase = Phase::verification;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 10.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "light, shoe covers";
 
     LightUsed light = LightUsed::flashlight;

@@ -15,6 +15,8 @@ struct LayFloorSheet {
     static constexpr std::string_view title = "Lay floor sheeting";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 1.0_min;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "sheeting and tape";
 
     SupplyId sheeting;

@@ -15,6 +15,8 @@ struct LayRunner {
     static constexpr std::string_view title = "Lay a runner outside";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 5.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "sheeting";
 
     ZoneId zone;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -13,6 +14,8 @@ struct MistSheeting {
     static constexpr std::string_view title = "Mist the sheeting";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 4.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "a mister";
 
     SupplyId mister;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 #include "job/steps/vacuum_surfaces.hpp"
@@ -14,6 +15,8 @@ struct MopFloor {
     static constexpr std::string_view title = "Mop the floor";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 72.0_s;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "a mop";
 
     SupplyId mop;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct MoveOut {
     static constexpr std::string_view title = "Move furniture out";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 6.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     ObjectId object;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -16,6 +17,8 @@ struct PostSigns {
     static constexpr std::string_view title = "Post warning signs";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 3.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "signs";
 
     OpeningId at;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct ReClean {
     static constexpr std::string_view title = "Clean again what failed";
     static constexpr Phase phase = Phase::verification;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 4.0_min;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "HEPA vacuum, damp cloth or mop";
 
     SupplyId vacuum;

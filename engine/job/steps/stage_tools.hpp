@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -15,6 +16,8 @@ struct StageTools {
     static constexpr std::string_view title = "Bring tools and supplies inside";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 10.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     std::vector<SupplyId> supplies;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -15,6 +16,8 @@ struct TakeOffGear {
     static constexpr std::string_view title = "Take off protective gear";
     static constexpr Phase phase = Phase::work;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = 4.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     GearPlace place = GearPlace::inside;

@@ -15,6 +15,8 @@ struct TapeSeam {
     static constexpr std::string_view title = "Tape the seams of an opening";
     static constexpr Phase phase = Phase::set_up;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 3.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "tape";
 
     OpeningId opening;

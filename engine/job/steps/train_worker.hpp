@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct TrainWorker {
     static constexpr std::string_view title = "Train a worker for the tasks";
     static constexpr Phase phase = Phase::paper;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 30.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     PersonId worker;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -13,6 +14,8 @@ struct VacuumCarpet {
     static constexpr std::string_view title = "Vacuum carpet";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = Time{};
+    static constexpr Per per = Per::own;
     static constexpr std::string_view needs = "HEPA vacuum with beater bar";
 
     SupplyId vacuum;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -15,6 +16,8 @@ struct VacuumWalls {
     static constexpr std::string_view title = "Vacuum the walls";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 75.0_s;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "HEPA vacuum";
 
     SupplyId vacuum;

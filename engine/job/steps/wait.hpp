@@ -13,6 +13,8 @@ struct Wait {
     static constexpr std::string_view title = "Wait";
     static constexpr Phase phase = Phase::verification;
     static constexpr Hands hands = Hands::anyone;
+    static constexpr Time takes = Time{};
+    static constexpr Per per = Per::own;
     static constexpr std::string_view needs = "";
 
     Time time = 1.0_h;

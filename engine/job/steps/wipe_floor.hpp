@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -13,6 +14,8 @@ struct WipeFloor {
     static constexpr std::string_view title = "Verification wipe of the floor";
     static constexpr Phase phase = Phase::verification;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 4.0_min;
+    static constexpr Per per = Per::item;
     static constexpr std::string_view needs = "wet cloth, long handle, card";
 
     int section = 0;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 #include "job/steps/vacuum_surfaces.hpp"
@@ -15,6 +16,8 @@ struct WipeSurfaces {
     static constexpr std::string_view title = "Wipe surfaces with damp cloths";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 1.5_min;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "damp cloths";
 
     Target target = Target::everything;

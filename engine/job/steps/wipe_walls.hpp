@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 #include "job/steps/vacuum_walls.hpp"
@@ -14,6 +15,8 @@ struct WipeWalls {
     static constexpr std::string_view title = "Wipe the walls";
     static constexpr Phase phase = Phase::cleaning;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 75.0_s;
+    static constexpr Per per = Per::area;
     static constexpr std::string_view needs = "damp cloths";
 
     SupplyId cloth;

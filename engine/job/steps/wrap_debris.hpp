@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
 
@@ -14,6 +15,8 @@ struct WrapDebris {
     static constexpr std::string_view title = "Wrap large pieces";
     static constexpr Phase phase = Phase::waste;
     static constexpr Hands hands = Hands::trained;
+    static constexpr Time takes = 8.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "sheeting and tape";
 
     ComponentId component;

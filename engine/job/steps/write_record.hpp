@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/fields.hpp"
+#include "core/quantity.hpp"
 #include "job/step_kind.hpp"
 
 #include <string_view>
@@ -13,6 +14,8 @@ struct WriteRecord {
     static constexpr std::string_view title = "Write the record";
     static constexpr Phase phase = Phase::hand_over;
     static constexpr Hands hands = Hands::certified;
+    static constexpr Time takes = 15.0_min;
+    static constexpr Per per = Per::card;
     static constexpr std::string_view needs = "";
 
     bool has_cloth_counts = true;

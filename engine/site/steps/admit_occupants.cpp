@@ -7,7 +7,7 @@ Refusal why_not(const Site&, const job::AdmitOccupants&, const Team&) { return s
 Done carry_out(Site& site, const job::AdmitOccupants&, const Team&)
 {
     set_state(site, "occupants-in", "", true);
-    spend(site, 1.0_min);
+    spend(site, job::AdmitOccupants::takes);
     return {};
 }
 

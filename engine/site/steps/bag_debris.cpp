@@ -22,7 +22,7 @@ Refusal why_not(const Site& site, const job::BagDebris& step, const Team& by)
 
 Done carry_out(Site& site, const job::BagDebris& step, const Team& by)
 {
-    work_at(site, by, site.room().raster.rect().center(), 15.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::BagDebris::takes);
     Bag& bag = start_bag(site, step.bag, kind_of(site, step.kind) == job::SupplyKindOf::bag);
     bag.fill = step.fill;
     const double hangs = dust::head_space_share(dust::Drop::gentle_dry);

@@ -12,7 +12,7 @@ Refusal why_not(const Site& site, const job::BagSheeting& step, const Team& by)
 
 Done carry_out(Site& site, const job::BagSheeting& step, const Team& by)
 {
-    work_at(site, by, site.room().raster.rect().center(), 5.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::BagSheeting::takes);
     Bag& bag = start_bag(site, step.bag, kind_of(site, step.kind) == job::SupplyKindOf::bag);
     bag.fill = 0.6;
     bag.holds_sheeting = true;

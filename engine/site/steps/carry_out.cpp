@@ -38,7 +38,7 @@ Done carry_out(Site& site, const job::CarryOut& step, const Team& by)
     pour(site, bag.content, site.store, 1.0);
     pour(site, bag.skin, site.store, 1.0);
     bag.is_out = true;
-    spend(site, 2.0_min);
+    spend(site, job::CarryOut::takes);
     return {};
 }
 

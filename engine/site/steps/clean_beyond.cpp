@@ -32,7 +32,7 @@ Done carry_out(Site& site, const job::CleanBeyond& step, const Team&)
         if (!step.mop.is_empty()) mop(site, part, Rinsing::separate_water, 0);
         mark_cleaned(site, part);
     }
-    pass_time(site, Time{60.0 * 5.0 * std::max(1.0, area.si)});
+    pass_time(site, job::CleanBeyond::takes * std::max(1.0, area.si));
     measure(site, "cleaned-margin", "", job::MeasureKind::length, step.reach.si);
     return {};
 }

@@ -20,7 +20,7 @@ Refusal why_not(const Site& site, const job::CleanOff& step, const Team& by)
 
 Done carry_out(Site& site, const job::CleanOff& step, const Team& by)
 {
-    spend(site, Time{90.0} * static_cast<double>(by.size()));
+    spend(site, job::CleanOff::takes * static_cast<double>(by.size()));
     for (const job::PersonId& id : by) {
         Worker& who = worker(site, id);
         switch (step.clothes) {

@@ -7,7 +7,7 @@ Refusal why_not(const Site& site, const job::CleanTools&, const Team& by) { retu
 
 Done carry_out(Site& site, const job::CleanTools& step, const Team& by)
 {
-    work_at(site, by, site.room().raster.rect().center(), 8.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::CleanTools::takes);
     const double wiped = dust::wiped_off_tool.typical;
     if (step.care == job::ToolCare::wipe) pour(site, site.tools, site.cloths, wiped, dust::Pathway::recovered);
     if (step.care == job::ToolCare::vacuum_and_wipe) {

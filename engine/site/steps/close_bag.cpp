@@ -16,7 +16,7 @@ Refusal why_not(const Site& site, const job::CloseBag& step, const Team& by)
 Done carry_out(Site& site, const job::CloseBag& step, const Team& by)
 {
     Bag& bag = *find_bag(site, step.bag);
-    work_at(site, by, site.room().raster.rect().center(), 3.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::CloseBag::takes);
     if (step.press != job::Press::none) {
         // The head-space cloud comes out with the air: fine dust only, more when pressed hard.
         const double out = dust::head_space_share(dust::Drop::gentle_dry) * (step.press == job::Press::hard ? 3.0 : 1.0) * (bag.fill > 2.0 / 3.0 ? 2.0 : 1.0);

@@ -12,7 +12,7 @@ Refusal why_not(const Site& site, const job::CloseDoor& step, const Team& by)
 
 Done carry_out(Site& site, const job::CloseDoor& step, const Team&)
 {
-    spend(site, 1.0_min);
+    spend(site, job::CloseDoor::takes);
     opening(site, step.opening).is_open = false;
     set_state(site, "door-closed", step.opening.name, true);
     containment_changed(site);

@@ -16,7 +16,7 @@ Done carry_out(Site& site, const job::CloseRegister& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 1.0_min);
+    spend(site, job::CloseRegister::takes);
     o.is_open = false;
     set_state(site, "register-closed", step.opening.name, true);
     containment_changed(site);

@@ -14,7 +14,7 @@ Done carry_out(Site& site, const job::CloseWindow& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 1.0_min);
+    spend(site, job::CloseWindow::takes);
     o.is_open = false;
     set_state(site, "window-closed", step.opening.name, true);
     containment_changed(site);

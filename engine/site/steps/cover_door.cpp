@@ -16,7 +16,7 @@ Done carry_out(Site& site, const job::CoverDoor& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 8.0_min);
+    spend(site, job::CoverDoor::takes);
     o.is_covered = true;
     o.is_cover_taped = step.is_taped && kind_of(site, step.sheeting) == job::SupplyKindOf::sheeting;
     set_state(site, "door-covered", step.opening.name, o.is_cover_taped);

@@ -17,7 +17,7 @@ Done carry_out(Site& site, const job::CoverObject& step, const Team& by)
 {
     const job::Object& object = *find_by_id(site.scenario.objects, step.object);
     gather(site, by, {object.west, object.south});
-    spend(site, 6.0_min);
+    spend(site, job::CoverObject::takes);
     Surface cover = *find_top(site, object.title);
     cover.name = cover_name(object.title);
     cover.role = SurfaceRole::object_cover;

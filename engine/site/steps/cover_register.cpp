@@ -15,7 +15,7 @@ Done carry_out(Site& site, const job::CoverRegister& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 4.0_min);
+    spend(site, job::CoverRegister::takes);
     o.is_covered = true;
     o.is_cover_taped = step.is_taped && kind_of(site, step.sheeting) == job::SupplyKindOf::sheeting;
     set_state(site, "register-covered", step.opening.name, o.is_cover_taped);

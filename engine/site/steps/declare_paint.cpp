@@ -6,7 +6,7 @@ Refusal why_not(const Site&, const job::DeclarePaint&, const Team&) { return std
 
 Done carry_out(Site& site, const job::DeclarePaint& step, const Team&)
 {
-    spend(site, step.basis == job::PaintBasis::kit ? 20.0_min : 2.0_min);
+    spend(site, step.basis == job::PaintBasis::kit ? 10.0 * job::DeclarePaint::takes : job::DeclarePaint::takes);
     return {};
 }
 

@@ -154,7 +154,7 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
 
     const Yield yield = yield_of(component, step);
     const Fall fall = fall_around(site, where);
-    const auto ticks = static_cast<std::size_t>(std::ceil(step.time / tick));
+    const auto ticks = static_cast<std::size_t>(std::ceil(whole_seconds(step.time) / tick));
     std::size_t now = 0;
     gather(site, by, where);
     pass_time(site, step.time, {true, [&](Site& s, Time spell) {

@@ -13,7 +13,7 @@ Refusal why_not(const Site& site, const job::EnterWorkArea& step, const Team& by
 Done carry_out(Site& site, const job::EnterWorkArea&, const Team& by)
 {
     for (const job::PersonId& id : by) enter(site, worker(site, id), false);
-    spend(site, 30.0_s);
+    spend(site, job::EnterWorkArea::takes);
     return {};
 }
 

@@ -17,7 +17,7 @@ Done carry_out(Site& site, const job::FetchItem& step, const Team& by)
         note_exit(site, worker(site, id));
         leave(site, worker(site, id), false);
     }
-    spend(site, 3.0_min);
+    spend(site, job::FetchItem::takes);
     for (const job::PersonId& id : by) enter(site, worker(site, id), true);
     site.staged.push_back(step.item);
     return {};

@@ -11,7 +11,7 @@ Refusal why_not(const Site& site, const job::FitWindow& step, const Team& by)
 Done carry_out(Site& site, const job::FitWindow& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    work_at(site, by, middle(site.zones[o.zone].plan, o.plan), 25.0_min);
+    work_at(site, by, middle(site.zones[o.zone].plan, o.plan), job::FitWindow::takes);
     return {};
 }
 

@@ -38,7 +38,7 @@ Done carry_out(Site& site, const job::FoldSheeting& step, const Team& by)
         }
     }
     site.sheet = SheetState::folded;
-    pass_time(site, 15.0_min);
+    pass_time(site, job::FoldSheeting::takes);
     set_state(site, "floor-covered", "", false);
     containment_changed(site);
     return {};

@@ -6,7 +6,7 @@ Refusal why_not(const Site&, const job::GivePamphlet&, const Team&) { return std
 
 Done carry_out(Site& site, const job::GivePamphlet&, const Team&)
 {
-    spend(site, 1.0_min);
+    spend(site, job::GivePamphlet::takes);
     return {};
 }
 

@@ -6,7 +6,7 @@ Refusal why_not(const Site&, const job::HandOverReport&, const Team&) { return s
 
 Done carry_out(Site& site, const job::HandOverReport&, const Team&)
 {
-    spend(site, 5.0_min);
+    spend(site, job::HandOverReport::takes);
     return {};
 }
 

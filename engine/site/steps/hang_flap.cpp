@@ -16,7 +16,7 @@ Done carry_out(Site& site, const job::HangFlap& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 20.0_min);
+    spend(site, job::HangFlap::takes);
     o.is_open = true;
     o.flap = FlapState{step.sheets, step.is_taped, step.has_folds, step.has_dowel && step.sheets == 2, step.gap};
     set_state(site, "flap-hung", step.opening.name, true);

@@ -23,7 +23,7 @@ Done carry_out(Site& site, const job::Inspect& step, const Team& by)
         const Part floor = floor_part(site, job::CleaningPath::toward_door);
         for (const job::PersonId& id : by) walk_along(site, worker(site, id), floor);
     }
-    spend(site, 10.0_min);
+    spend(site, job::Inspect::takes);
     if (!is_certified(site, by)) return {};   // does not count; the certified renovator must look himself
     site.verification.saw_dust = is_seen;
     site.verification.is_inspected = !is_seen;

@@ -8,6 +8,8 @@ namespace flapdoor::site {
 
 namespace {
 
+constexpr Time unfolding = 5.0_min;
+
 /// How far the sheeting really reaches beyond a component: to the nearest floor that lies bare.
 Length measured_reach(const Site& site, const job::Component& component, Length wished)
 {
@@ -68,7 +70,7 @@ Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
     sheet.is_cleaned.resize(sheet.cells.size(), 0);
     mark_outline(room.raster, is_covered, sheet);
     sheet.account = site.ledger.open(sheet.name, dust::Side::inside);
-    spend(site, Time{60.0 * (5.0 + 1.0 * sheet.area().si)} * static_cast<double>(step.layers));
+    spend(site, (unfolding + job::LayFloorSheet::takes * sheet.area().si) * static_cast<double>(step.layers));
     site.sheeting.push_back(site.surfaces.size());
     site.surfaces.push_back(std::move(sheet));
     site.sheet = SheetState::laid;

@@ -30,7 +30,7 @@ Done carry_out(Site& site, const job::LayRunner& step, const Team&)
     runner.is_edge.resize(runner.cells.size(), 0);
     runner.is_cleaned.resize(runner.cells.size(), 0);
     runner.account = site.ledger.open(runner.name, dust::Side::outside);
-    spend(site, 5.0_min);
+    spend(site, job::LayRunner::takes);
     site.surfaces.push_back(std::move(runner));
     refresh_tops(site);
     return {};

@@ -10,7 +10,7 @@ Refusal why_not(const Site& site, const job::LayTackPad& step, const Team&)
 
 Done carry_out(Site& site, const job::LayTackPad& step, const Team&)
 {
-    spend(site, 2.0_min);
+    spend(site, job::LayTackPad::takes);
     if (kind_of(site, step.pad) != job::SupplyKindOf::tack_pad) return {};   // a doormat takes nothing that counts
     site.has_tack_pad = true;
     site.is_tack_pad_outside = step.side == job::PadSide::outside;

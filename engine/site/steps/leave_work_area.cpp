@@ -16,7 +16,7 @@ Done carry_out(Site& site, const job::LeaveWorkArea&, const Team& by)
         note_exit(site, worker(site, id));
         leave(site, worker(site, id), false);
     }
-    spend(site, 30.0_s);
+    spend(site, job::LeaveWorkArea::takes);
     return {};
 }
 

@@ -12,7 +12,7 @@ Refusal why_not(const Site& site, const job::MistSheeting& step, const Team& by)
 Done carry_out(Site& site, const job::MistSheeting&, const Team& by)
 {
     gather(site, by, site.room().raster.rect().center());
-    spend(site, 4.0_min);
+    spend(site, job::MistSheeting::takes);
     for (Surface& surface : site.surfaces)
         if (surface.role == SurfaceRole::sheeting || surface.role == SurfaceRole::object_cover) surface.wet_until = site.now + Time{60.0 * dust::misted_minutes.typical};
     return {};

@@ -15,7 +15,7 @@ Done carry_out(Site& site, const job::MopFloor& step, const Team& by)
     const Part part = floor_part(site, step.path);
     if (part.patches.empty()) return {false, "all the floor lies under sheeting"};
     const Rinsing rinsing = kind_of(site, step.mop) == job::SupplyKindOf::mop_one_bucket ? Rinsing::same_water : Rinsing::separate_water;
-    go_over(site, by, part, step.path, [&] { return mop(site, part, rinsing, step.water_changes); }, 72.0_s);
+    go_over(site, by, part, step.path, [&] { return mop(site, part, rinsing, step.water_changes); }, job::MopFloor::takes);
     return {};
 }
 

@@ -14,7 +14,7 @@ Done carry_out(Site& site, const job::MoveOut& step, const Team& by)
 {
     const job::Object& object = *find_by_id(site.scenario.objects, step.object);
     gather(site, by, {object.west, object.south});
-    spend(site, 6.0_min);
+    spend(site, job::MoveOut::takes);
     Surface& top = *find_top(site, object.title);
     top.is_there = false;
     site.ledger.move_account(top.account, dust::Side::outside, dust::Pathway::tools);

@@ -14,7 +14,7 @@ Done carry_out(Site& site, const job::OpenWindow& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 1.0_min);
+    spend(site, job::OpenWindow::takes);
     o.is_open = true;
     set_state(site, "window-closed", step.opening.name, false);
     containment_changed(site);

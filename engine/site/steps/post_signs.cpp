@@ -11,7 +11,7 @@ Refusal why_not(const Site& site, const job::PostSigns& step, const Team&)
 
 Done carry_out(Site& site, const job::PostSigns& step, const Team&)
 {
-    spend(site, 3.0_min);
+    spend(site, job::PostSigns::takes);
     opening(site, step.at).has_sign = true;
     set_state(site, "signs-up", step.at.name, true);
     return {};

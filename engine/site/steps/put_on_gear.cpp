@@ -6,7 +6,7 @@ Refusal why_not(const Site&, const job::PutOnGear&, const Team&) { return std::n
 
 Done carry_out(Site& site, const job::PutOnGear& step, const Team& by)
 {
-    spend(site, 5.0_min);
+    spend(site, job::PutOnGear::takes);
     for (const job::PersonId& id : by) {
         Worker& who = worker(site, id);
         who.has_respirator = step.respirator;

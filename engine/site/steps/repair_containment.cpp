@@ -14,7 +14,7 @@ Refusal why_not(const Site& site, const job::RepairContainment& step, const Team
 Done carry_out(Site& site, const job::RepairContainment& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
-    work_at(site, by, middle(site.zones[o.zone].plan, o.plan), 4.0_min);
+    work_at(site, by, middle(site.zones[o.zone].plan, o.plan), job::RepairContainment::takes);
     o.is_cover_taped = o.is_covered;
     if (o.flap) o.flap->is_taped = true;
     if (o.is_covered) set_state(site, o.plan.kind == job::OpeningKindOf::door ? "door-covered" : "register-covered", step.opening.name, true);

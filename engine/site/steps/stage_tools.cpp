@@ -8,7 +8,7 @@ Refusal why_not(const Site& site, const job::StageTools&, const Team& by) { retu
 
 Done carry_out(Site& site, const job::StageTools& step, const Team&)
 {
-    spend(site, 10.0_min);
+    spend(site, job::StageTools::takes);
     for (const job::SupplyId& id : step.supplies)
         if (std::find(site.staged.begin(), site.staged.end(), id) == site.staged.end()) site.staged.push_back(id);
     return {};

@@ -12,7 +12,7 @@ Refusal why_not(const Site& site, const job::StoreWaste&, const Team&)
 
 Done carry_out(Site& site, const job::StoreWaste&, const Team&)
 {
-    spend(site, 5.0_min);
+    spend(site, job::StoreWaste::takes);
     return {};
 }
 

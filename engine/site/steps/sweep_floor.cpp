@@ -21,7 +21,7 @@ Done carry_out(Site& site, const job::SweepFloor&, const Team& by)
             site.ledger.move(surface.free(spot.patch, k), site.store.free(k), k, part(there, swept.to_pile));
         }
     }
-    work_at(site, by, site.room().raster.rect().center(), 10.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::SweepFloor::takes);
     return {};
 }
 

@@ -10,7 +10,7 @@ Refusal why_not(const Site& site, const job::SwitchHvacOff&, const Team&)
 
 Done carry_out(Site& site, const job::SwitchHvacOff&, const Team&)
 {
-    spend(site, 2.0_min);
+    spend(site, job::SwitchHvacOff::takes);
     site.is_hvac_running = false;
     set_state(site, "hvac-running", "", false);
     containment_changed(site);

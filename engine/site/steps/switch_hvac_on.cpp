@@ -10,7 +10,7 @@ Refusal why_not(const Site& site, const job::SwitchHvacOn&, const Team&)
 
 Done carry_out(Site& site, const job::SwitchHvacOn&, const Team&)
 {
-    spend(site, 2.0_min);
+    spend(site, job::SwitchHvacOn::takes);
     site.is_hvac_running = true;
     set_state(site, "hvac-running", "", true);
     containment_changed(site);

@@ -18,7 +18,7 @@ Done carry_out(Site& site, const job::TakeDownCovers&, const Team&)
         set_state(site, o.plan.kind == job::OpeningKindOf::door ? "door-covered" : "register-covered", o.plan.id.name, false);
     }
     containment_changed(site);
-    spend(site, 6.0_min);
+    spend(site, job::TakeDownCovers::takes);
     return {};
 }
 

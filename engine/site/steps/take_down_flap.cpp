@@ -17,7 +17,7 @@ Done carry_out(Site& site, const job::TakeDownFlap& step, const Team& by)
     o.is_open = true;
     set_state(site, "flap-hung", step.opening.name, false);
     containment_changed(site);
-    spend(site, 6.0_min);
+    spend(site, job::TakeDownFlap::takes);
     return {};
 }
 

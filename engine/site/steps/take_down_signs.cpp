@@ -14,7 +14,7 @@ Done carry_out(Site& site, const job::TakeDownSigns& step, const Team&)
     site.ledger.move_account(site.tools.account, dust::Side::outside, dust::Pathway::tools);
     opening(site, step.at).has_sign = false;
     set_state(site, "signs-up", step.at.name, false);
-    spend(site, 2.0_min);
+    spend(site, job::TakeDownSigns::takes);
     return {};
 }
 

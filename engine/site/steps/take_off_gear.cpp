@@ -8,7 +8,7 @@ Refusal why_not(const Site&, const job::TakeOffGear&, const Team&) { return std:
 
 Done carry_out(Site& site, const job::TakeOffGear& step, const Team& by)
 {
-    spend(site, 4.0_min);
+    spend(site, job::TakeOffGear::takes);
     for (const job::PersonId& id : by) {
         Worker& who = worker(site, id);
         // Rolled inward and left in a bag, a coverall keeps what it carries; shaken off outside it sheds like clothes.

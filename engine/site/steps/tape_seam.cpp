@@ -15,7 +15,7 @@ Done carry_out(Site& site, const job::TapeSeam& step, const Team& by)
 {
     OpeningState& o = opening(site, step.opening);
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
-    spend(site, 3.0_min);
+    spend(site, job::TapeSeam::takes);
     o.seam_layers += step.layers;
     if (o.flap && kind_of(site, step.tape) == job::SupplyKindOf::tape) o.flap->is_taped = true;
     containment_changed(site);

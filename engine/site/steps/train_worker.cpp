@@ -13,7 +13,7 @@ Refusal why_not(const Site& site, const job::TrainWorker& step, const Team& by)
 
 Done carry_out(Site& site, const job::TrainWorker& step, const Team&)
 {
-    spend(site, 30.0_min);
+    spend(site, job::TrainWorker::takes);
     worker(site, step.worker).is_trained = true;
     return {};
 }

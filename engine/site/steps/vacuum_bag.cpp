@@ -12,7 +12,7 @@ Refusal why_not(const Site& site, const job::VacuumBag& step, const Team& by)
 
 Done carry_out(Site& site, const job::VacuumBag& step, const Team& by)
 {
-    work_at(site, by, site.room().raster.rect().center(), 2.0_min);
+    work_at(site, by, site.room().raster.rect().center(), job::VacuumBag::takes);
     Bag& bag = *find_bag(site, step.bag);
     constexpr double vacuumed_skin = 0.9;   // smooth plastic, both sides (judgment)
     pour(site, bag.skin, site.vacuum, vacuumed_skin);

@@ -14,11 +14,11 @@ Refusal why_not(const Site& site, const job::VacuumSheeting& step, const Team& b
 
 Done carry_out(Site& site, const job::VacuumSheeting& step, const Team& by)
 {
-    constexpr double minutes = 1.5;
+    constexpr Time per_square_meter = job::VacuumSheeting::takes;
     for (const std::size_t s : site.sheeting) {
         const Part part = bare_part(site, s);
         if (part.patches.empty()) continue;
-        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, minutes, is_hepa(site, step.vacuum)); }, Time{60.0 * minutes});
+        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, per_square_meter / 1.0_min, is_hepa(site, step.vacuum)); }, per_square_meter);
     }
     return {};
 }

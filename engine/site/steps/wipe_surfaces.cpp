@@ -12,12 +12,11 @@ Refusal why_not(const Site& site, const job::WipeSurfaces& step, const Team& by)
 
 Done carry_out(Site& site, const job::WipeSurfaces& step, const Team& by)
 {
-    constexpr double minutes = 1.5;   // per square meter
     for (const Part& part : parts_of(site, step.target, job::CleaningPath::toward_door)) {
         const Surface& surface = site.surfaces[part.surface];
         if (surface.role == SurfaceRole::floor || surface.is_soft) continue;
         const bool changes = step.changes_cloth && kind_of(site, step.cloth) == job::SupplyKindOf::cloth;
-        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return wipe(site, part, changes); }, Time{60.0 * minutes});
+        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return wipe(site, part, changes); }, job::WipeSurfaces::takes);
     }
     return {};
 }

@@ -16,7 +16,7 @@ Refusal why_not(const Site& site, const job::WrapDebris& step, const Team& by)
 Done carry_out(Site& site, const job::WrapDebris& step, const Team& by)
 {
     const job::Component& component = *find_by_id(site.scenario.components, step.component);
-    work_at(site, by, footprint(site.scenario, component).center(), 8.0_min);
+    work_at(site, by, footprint(site.scenario, component).center(), job::WrapDebris::takes);
     Bag& bundle = start_bag(site, step.bag, true);
     bundle.fill = 0.5;
     bundle.is_closed = true;

@@ -8,7 +8,7 @@ Done carry_out(Site& site, const job::WriteRecord&, const Team&)
 {
     measure(site, "wet-cloths", "", job::MeasureKind::number, site.verification.wet_cloths);
     measure(site, "dry-cloths", "", job::MeasureKind::number, site.verification.dry_cloths);
-    spend(site, 15.0_min);
+    spend(site, job::WriteRecord::takes);
     return {};
 }
 
