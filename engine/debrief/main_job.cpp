@@ -4,6 +4,7 @@
 #include "text/input_file.hpp"
 
 #include <algorithm>
+#include <filesystem>
 
 namespace flapdoor::debrief {
 
@@ -71,10 +72,15 @@ Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsi
 
 drill::RunFile run_file(const Inputs& inputs, const Job& job)
 {
+    // Only the names of the files, so that the same run gives the same file in every folder.
+    const auto kept = [](drill::InputText input) {
+        input.name = std::filesystem::path(input.name).filename().string();
+        return input;
+    };
     drill::RunFile file;
-    file.scenario = inputs.scenario_text;
-    file.plan = inputs.plan_text;
-    file.book = inputs.book_text;
+    file.scenario = kept(inputs.scenario_text);
+    file.plan = kept(inputs.plan_text);
+    file.book = kept(inputs.book_text);
     file.seed = job.run.site.seed;
     file.hashes = job.run.hashes;
     file.claimed_marks = claim_of(job.sheet);

@@ -37,6 +37,9 @@ drill::Frame last_frame(const site::Site& site)
     return camera.take_film().frames.back();
 }
 
+/// A sheet that goes from hand to hand need not tell the folders of the machine it was made on.
+std::string file_name(const std::string& path) { return path.substr(path.find_last_of('/') + 1); }
+
 std::vector<MapShot> maps_of(const drill::Run& run, const drill::Film& film)
 {
     std::vector<MapShot> maps;
@@ -67,6 +70,19 @@ Report make_report(const job::Scenario& scenario, const drill::Run& run, const r
     for (const site::Zone& zone : run.site.zones) report.rasters.push_back(zone.raster);
     report.work_room = run.site.work_room;
     report.maps = maps_of(run, film);
+    return report;
+}
+
+Report make_report(const Inputs& inputs, const Job& job)
+{
+    Report report = make_report(inputs.scenario, job.run, job.sheet, job.outcome, job.film);
+    report.inputs.clear();
+    const auto add = [&](std::string_view what, const drill::InputText& input) {
+        report.inputs.push_back({std::string(what), file_name(input.name), input.hash});
+    };
+    add("scenario", inputs.scenario_text);
+    add("plan", inputs.plan_text);
+    add("rule book", inputs.book_text);
     return report;
 }
 

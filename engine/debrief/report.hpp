@@ -1,5 +1,6 @@
 #pragma once
 
+#include "debrief/main_job.hpp"
 #include "debrief/mark_line.hpp"
 #include "debrief/outcome.hpp"
 #include "debrief/place_line.hpp"
@@ -31,7 +32,7 @@ struct Report {
     job::Scenario scenario;
     std::string plan;                   ///< title of the work plan
     std::uint64_t seed = 1;
-    std::vector<InputHash> inputs;      ///< scenario and plan as read; whoever knows the files may add theirs
+    std::vector<InputHash> inputs;      ///< scenario and plan as read, or the files they came from
     std::uint64_t end_hash = 0;         ///< of the site after the last card; 0 for a plan without cards
 
     rules::MarkingSheet sheet;
@@ -51,6 +52,9 @@ struct Report {
 /// Insists that the sheet's charges add up to what it says is lost.
 Report make_report(const job::Scenario& scenario, const drill::Run& run, const rules::MarkingSheet& sheet, const Outcome& outcome,
                    const drill::Film& film);
+
+/// The same for the main job; its inputs are told by their file names and the hashes of their texts, the rule book with them.
+Report make_report(const Inputs& inputs, const Job& job);
 
 /// "NOT PASSED" with the critical rules in words, or "Passed as practice": the first line of every debrief.
 std::string result_line(const Report& report);

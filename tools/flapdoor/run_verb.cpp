@@ -68,7 +68,7 @@ int run(const RunChoice& choice)
         const debrief::Job& job = jobs.back();
         work += fmt::format("{}: {:.1f} million parcel-steps, {:.2f} s, run hash {:016x}\n", input.plan.title, static_cast<double>(job.run.site.parcel_steps) * 1e-6,
                             took.count(), job.run.hashes.empty() ? 0 : job.run.hashes.back().hash);
-        reports.push_back(debrief::make_report(input.scenario, job.run, job.sheet, job.outcome, job.film));
+        reports.push_back(debrief::make_report(input, job));
     }
     const std::size_t width = terminal_width(choice.width);
     if (reports.size() == 2) fmt::print("{}\n", debrief::side_by_side(reports[0], reports[1], width));

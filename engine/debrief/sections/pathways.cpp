@@ -20,7 +20,7 @@ std::string share_told(Amount part, Amount of)
 Element balance(const Report& report)
 {
     const Outcome& outcome = report.outcome;
-    Element list = table(fmt::format("Lead that the work set free, and where it was at the end ({})", loading_note), {"Where", "Share in words", ">Lead"});
+    Element list = table(fmt::format("Lead that the work set free, and where it was at the end ({})", loading_note), {"Where", "Share", ">Lead"});
     Element body("tbody");
     const auto add = [&](std::string_view where, Amount amount, std::string_view share) {
         Element row("tr");
@@ -36,7 +36,7 @@ Element balance(const Report& report)
 
 Element ways(const Report& report)
 {
-    Element list = table("Ways out, largest first", {">Rank", "Way out", "Share in words", "How"});
+    Element list = table("Ways out, largest first", {">Rank", "Way out", "Share", "How"});
     Element body("tbody");
     int rank = 0;
     for (const PathwayLine& line : report.outcome.pathways) {

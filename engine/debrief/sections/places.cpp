@@ -12,7 +12,7 @@ namespace {
 
 Element zones(const Report& report)
 {
-    Element list = table("Loose lead dust at the end, by place (chips apart)", {"Place", "Share in words", "Lead on the floor"});
+    Element list = table("Loose lead dust at the end, by place (chips apart)", {"Place", "Share", "Lead on the floor"});
     list.with("class", "loadings");
     Element body("tbody");
     for (const PlaceLine& line : report.places) {
