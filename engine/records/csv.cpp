@@ -7,7 +7,7 @@ namespace {
 std::string escaped(const CsvCell& cell)
 {
     std::string text = cell.text;
-    if (!cell.is_number && !text.empty() && std::string("=+-@\t").find(text.front()) != std::string::npos) text.insert(text.begin(), '\'');
+    if (!cell.is_number && !text.empty() && std::string("=+-@\t\r\n").find(text.front()) != std::string::npos) text.insert(text.begin(), '\'');
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string quoted = "\"";
     for (const char c : text) {
