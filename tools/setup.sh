@@ -28,11 +28,13 @@ install_packages() {
     $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends $missing || fail "apt-get could not install: $missing"
 }
 
-# build PRESET: configure and build, all cores.
+# build PRESET [--target NAME...] [-DOPTION=...]: configure and build, all cores.
 build() {
+    local preset=$1 options=() targets=()
+    for word in "${@:2}"; do case $word in -D*) options+=("$word") ;; *) targets+=("$word") ;; esac; done
     command -v cmake >/dev/null || fail "cmake is not installed; run without --no-install, or install the packages of tools/packages.txt"
-    say "Configuring ($1)"
-    cmake --preset "$1" "${@:2}" || fail "Configuring failed. The lines above say which package or file is missing."
-    say "Building ($1) on $(nproc) cores"
-    cmake --build --preset "$1" -j "$(nproc)" || fail "The build failed. The first 'error:' above is the one to mend."
+    say "Configuring ($preset)"
+    cmake --preset "$preset" "${options[@]}" || fail "Configuring failed. The lines above say which package or file is missing."
+    say "Building ($preset) on $(nproc) cores"
+    cmake --build --preset "$preset" -j "$(nproc)" "${targets[@]}" || fail "The build failed. The first 'error:' above is the one to mend."
 }

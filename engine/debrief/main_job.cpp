@@ -53,16 +53,17 @@ Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& 
     return parse_inputs(std::move(scenario), std::move(plan), std::move(book));
 }
 
-Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsigned threads)
+Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsigned threads, const std::function<void(const site::Site&)>& after_card)
 {
     drill::Camera camera;
     drill::RunOptions options;
     options.seed = seed;
     options.threads = threads;
-    if (with_film) {
-        options.watcher = [&](const site::Site& site) { camera.watch(site); };
-        options.after_card = [&](const site::Site& site) { camera.end_card(site); };
-    }
+    if (with_film) options.watcher = [&](const site::Site& site) { camera.watch(site); };
+    options.after_card = [&](const site::Site& site) {
+        if (with_film) camera.end_card(site);
+        if (after_card) after_card(site);
+    };
     drill::Run run = drill::carry_out(inputs.scenario, inputs.plan, options);
     run.site.watcher = {};   // it looked at a camera that is about to go
     rules::MarkingSheet sheet = rules::marking_sheet(inputs.book, inputs.scenario, run.site.log);

@@ -5,6 +5,7 @@
 #include "drill/run_file.hpp"
 #include "rules/marking_sheet.hpp"
 
+#include <functional>
 #include <string>
 
 namespace flapdoor::debrief {
@@ -30,7 +31,8 @@ struct Job {
 
 /// The main job: scenario + work plan + seed -> run -> marking sheet and outcome. The same in the window, on the command
 /// line and in tests.
-Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsigned threads = 1);
+/// @param after_card  called after each card, e.g. to measure or to show progress
+Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsigned threads = 1, const std::function<void(const site::Site&)>& after_card = {});
 
 /// What of a job is kept on disk.
 drill::RunFile run_file(const Inputs& inputs, const Job& job);

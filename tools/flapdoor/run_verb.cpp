@@ -13,8 +13,10 @@
 #include <sys/ioctl.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <chrono>
 #include <filesystem>
+#include <map>
 
 namespace flapdoor::command {
 
@@ -27,6 +29,43 @@ std::size_t terminal_width(int asked)
     if (isatty(STDOUT_FILENO) != 0 && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= 60) return size.ws_col;
     return 110;
 }
+
+/// What a run cost, card by card.
+class Stopwatch {
+public:
+    void card_done(const site::Site& site)
+    {
+        const auto now = std::chrono::steady_clock::now();
+        Cost& cost = by_step_[site.log.entries.back().step];
+        cost.seconds += std::chrono::duration<double>(now - last_).count();
+        cost.parcel_steps += site.parcel_steps - parcel_steps_;
+        last_ = now;
+        parcel_steps_ = site.parcel_steps;
+    }
+
+    /// The kinds of step that took longest, with their share of the parcel-steps.
+    std::string text() const
+    {
+        std::vector<std::pair<std::string, Cost>> order(by_step_.begin(), by_step_.end());
+        std::stable_sort(order.begin(), order.end(), [](const auto& a, const auto& b) { return a.second.seconds > b.second.seconds; });
+        double all = 0.0;
+        for (const auto& [step, cost] : order) all += cost.seconds;
+        std::string lines = fmt::format("  {:.1f} million parcel-steps, {:.2f} s carrying out\n", static_cast<double>(parcel_steps_) * 1e-6, all);
+        for (std::size_t i = 0; i < std::min<std::size_t>(order.size(), 6); ++i)
+            lines += fmt::format("  {:<18} {:5.1f} % of the time, {:7.2f} million parcel-steps\n", order[i].first, all > 0.0 ? 100.0 * order[i].second.seconds / all : 0.0,
+                                 static_cast<double>(order[i].second.parcel_steps) * 1e-6);
+        return lines;
+    }
+
+private:
+    struct Cost {
+        double seconds = 0.0;
+        std::uint64_t parcel_steps = 0;
+    };
+    std::map<std::string, Cost> by_step_;
+    std::chrono::steady_clock::time_point last_ = std::chrono::steady_clock::now();
+    std::uint64_t parcel_steps_ = 0;
+};
 
 /// Pages, pictures and run files of one job, into a folder.
 Result<void> write_out(const std::string& folder, const std::string& name, const debrief::Inputs& inputs, const debrief::Job& job, const debrief::Report& report)
@@ -62,12 +101,10 @@ int run(const RunChoice& choice)
     std::vector<debrief::Report> reports;
     std::string work;
     for (const debrief::Inputs& input : inputs) {
-        const auto began = std::chrono::steady_clock::now();
-        jobs.push_back(debrief::carry_through(input, choice.seed, !choice.out.empty(), choice.threads));
-        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
+        Stopwatch watch;
+        jobs.push_back(debrief::carry_through(input, choice.seed, !choice.out.empty(), choice.threads, [&](const site::Site& site) { watch.card_done(site); }));
         const debrief::Job& job = jobs.back();
-        work += fmt::format("{}: {:.1f} million parcel-steps, {:.2f} s, run hash {:016x}\n", input.plan.title, static_cast<double>(job.run.site.parcel_steps) * 1e-6,
-                            took.count(), job.run.hashes.empty() ? 0 : job.run.hashes.back().hash);
+        work += fmt::format("{}: run hash {:016x}\n{}", input.plan.title, job.run.hashes.empty() ? 0 : job.run.hashes.back().hash, watch.text());
         reports.push_back(debrief::make_report(input, job));
     }
     const std::size_t width = terminal_width(choice.width);
