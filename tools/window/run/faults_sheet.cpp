@@ -1,0 +1,113 @@
+#include "window/run/fault_sign.hpp"
+#include "window/run/sheets.hpp"
+#include "window/widgets/panel.hpp"
+#include "window/widgets/words.hpp"
+
+#include "debrief/wording.hpp"
+#include "text/show.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <tuple>
+
+namespace flapdoor::window {
+
+namespace {
+
+/// A broken rule with the times at which it was broken up to now.
+struct Shown {
+    std::size_t fault = 0;
+    std::vector<const Happening*> times;
+};
+
+/// The rule broken last comes first; rules broken at one time stand in the order of the marking sheet.
+std::vector<Shown> shown_by(const Story& story, Time now)
+{
+    std::vector<Shown> shown;
+    const std::size_t count = story.happened_by(now);
+    for (std::size_t i = 0; i < count; ++i) {
+        const Happening& happening = story.happenings[i];
+        const auto same = std::find_if(shown.begin(), shown.end(), [&](const Shown& s) { return s.fault == happening.fault; });
+        if (same != shown.end())
+            same->times.push_back(&happening);
+        else
+            shown.push_back({happening.fault, {&happening}});
+    }
+    std::stable_sort(shown.begin(), shown.end(), [](const Shown& a, const Shown& b) {
+        return std::tuple(-a.times.back()->at.si, a.fault) < std::tuple(-b.times.back()->at.si, b.fault);
+    });
+    return shown;
+}
+
+std::string kind_text(const debrief::FaultLine& fault)
+{
+    switch (fault.kind) {
+        case debrief::FaultKind::order:
+        case debrief::FaultKind::line:
+            return fmt::format("{}{}, weight {}{}", fault.rule.is_critical ? "critical, " : "", debrief::title_of(fault.rule.weight_class),
+                               fault.rule.weight, fault.rule.lost.count > 0 ? fmt::format(", {} lost", points_text(fault.rule.lost)) : "");
+        case debrief::FaultKind::consequence:
+            return fmt::format("{}follows from another fault, not weighed again", fault.rule.is_critical ? "critical, " : "");
+        case debrief::FaultKind::advice:
+            return "advice, not weighed";
+    }
+    return {};
+}
+
+void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playback)
+{
+    const Theme& t = ui.theme();
+    const debrief::FaultLine& fault = story.report.faults[shown.fault];
+    struct Line {
+        std::string text;
+        TextStyle style;
+        Color color;
+        float indent;
+    };
+    std::vector<Line> lines{{debrief::as_sentence(fault.rule.says), TextStyle::strong, t.ink, 0.0F},
+                            {kind_text(fault), TextStyle::small, t.muted, 0.0F}};
+    for (const Happening* time : shown.times)
+        lines.push_back({fmt::format("{}  {}", text::show_clock(time->at), time->what), TextStyle::small, t.ink, 0.0F});
+    if (!fault.rule.reason.empty()) lines.push_back({"Why: " + fault.rule.reason, TextStyle::small, t.ink, 0.0F});
+    if (!fault.rule.harm.empty()) lines.push_back({"What it does: " + fault.rule.harm, TextStyle::small, t.ink, 0.0F});
+    if (!fault.rule.cite.empty()) lines.push_back({fault.rule.cite, TextStyle::small, t.caution, 0.0F});
+
+    Canvas canvas = ui.canvas();
+    const float left = ui.px(46.0F);
+    const float width = ui.width_left() - left - ui.px(12.0F);
+    float height = ui.px(20.0F);
+    for (const Line& line : lines) height += canvas.measure_wrapped(width, line.text, line.style).y + ui.px(3.0F);
+    const Touch touch = ui.touch({.name = fmt::format("fault-{}", fault.number),
+                                  .role = Role::row,
+                                  .label = fault.rule.says,
+                                  .value = fault.rule.cite,
+                                  .size = {ui.width_left(), height},
+                                  .ring_rounding = 4.0F});
+    const Box box = touch.box;
+    canvas.fill_box(box, touch.is_hovered ? t.field : t.sheet, ui.px(4.0F));
+    canvas.frame_box(box, fault.is_weighed() ? t.caution : t.hairline, ui.px(1.2F), ui.px(4.0F));
+    if (fault.is_weighed()) canvas.fill_box({box.low, {box.low.x + ui.px(4.0F), box.high.y}}, t.caution, ui.px(2.0F));
+    draw_fault_sign(canvas, ui, {box.low.x + ui.px(25.0F), box.low.y + ui.px(24.0F)}, ui.px(12.0F), fault);
+    float y = box.low.y + ui.px(10.0F);
+    for (const Line& line : lines) y += canvas.text_wrapped({box.low.x + left, y}, width, line.text, line.style, line.color) + ui.px(3.0F);
+    if (touch.is_clicked) playback.go_to(shown.times.front()->at);
+}
+
+}
+
+void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, Playback& playback)
+{
+    panel(ui, "faults", box, {.padding = 12.0F}, [&] {
+        const std::vector<Shown> shown = shown_by(story, moment.at);
+        const std::size_t later = story.report.faults.size() - shown.size();
+        strong(ui, shown.empty() ? "No rule broken so far" : debrief::counted(shown.size(), "rule broken so far", "rules broken so far"));
+        if (later > 0)
+            aside(ui, fmt::format("{} will show when the run comes to {}. F goes to the next one.", later, later == 1 ? "it" : "them"));
+        else if (story.report.faults.empty())
+            aside(ui, "This run breaks none.");
+        for (const Shown& fault : shown) draw_fault(ui, story, fault, playback);
+    });
+}
+
+}

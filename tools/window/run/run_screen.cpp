@@ -1,0 +1,113 @@
+#include "window/run/run_screen.hpp"
+
+#include "window/run/help.hpp"
+#include "window/run/plan_panel.hpp"
+#include "window/run/section_panel.hpp"
+#include "window/run/sheets.hpp"
+#include "window/run/time_bar.hpp"
+#include "window/widgets/choice.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace flapdoor::window {
+
+namespace {
+
+constexpr Time short_step = 30.0_s;
+constexpr Time long_step = 5.0_min;
+constexpr double zoom_of_a_key = 1.25;
+
+constexpr std::array<std::string_view, page_count> page_names{"plan", "section", "steps", "faults", "marks", "dust"};
+constexpr std::array<std::string_view, page_count> page_labels{"Plan", "Section", "Steps", "Faults", "Marks", "Dust"};
+
+/// Where the tabs begin: on a wide screen the plan and the section have their own places.
+std::size_t first_tab(const Layout& layout) { return layout.is_wide ? (layout.is_tall ? 2U : 1U) : 0U; }
+
+}
+
+RunScreen::RunScreen(std::shared_ptr<const Story> story) : story_(std::move(story)), playback_(*story_) {}
+
+void RunScreen::take_keys_first(Ui& ui)
+{
+    while (ui.shortcut(Key::page_down)) playback_.to_card(+1);
+    while (ui.shortcut(Key::page_up)) playback_.to_card(-1);
+}
+
+void RunScreen::take_keys_left(Ui& ui)
+{
+    if (ui.shortcut(Key::space)) playback_.play_or_pause();
+    while (ui.shortcut(Key::right)) playback_.step_by(short_step);
+    while (ui.shortcut(Key::left)) playback_.step_by(short_step * -1.0);
+    while (ui.shortcut(Key::right, {.shift = true})) playback_.step_by(long_step);
+    while (ui.shortcut(Key::left, {.shift = true})) playback_.step_by(long_step * -1.0);
+    while (ui.shortcut(Key::f)) playback_.to_fault(+1);
+    while (ui.shortcut(Key::f, {.shift = true})) playback_.to_fault(-1);
+    if (ui.shortcut(Key::home)) playback_.go_to(story_->start);
+    if (ui.shortcut(Key::end)) playback_.go_to(story_->end);
+    if (ui.shortcut(Key::s)) playback_.set_speed((playback_.speed() + 1) % playing_speeds.size());
+    if (ui.shortcut(Key::digit_1)) state_.view = ViewKind::there;
+    if (ui.shortcut(Key::digit_2)) state_.view = ViewKind::seen;
+    if (ui.shortcut(Key::digit_3)) state_.view = ViewKind::airborne;
+    while (ui.shortcut(Key::plus) || ui.shortcut(Key::plus, {.shift = true})) zoom_plan(state_, zoom_of_a_key);
+    while (ui.shortcut(Key::minus)) zoom_plan(state_, 1.0 / zoom_of_a_key);
+    if (ui.shortcut(Key::digit_0)) fit_plan(state_);
+    if (ui.shortcut(Key::m)) state_.keeps_still = !state_.keeps_still;
+    const bool asks = ui.input().typed.find(U'?') != std::u32string::npos;
+    if (!state_.shows_help && (asks || ui.shortcut(Key::f1))) state_.shows_help = true;
+    if (ui.shortcut(Key::escape) || ui.shortcut(Key::q)) state_.wants_to_quit = true;
+}
+
+void RunScreen::tabs(Ui& ui, const Layout& layout)
+{
+    const std::size_t first = first_tab(layout);
+    std::vector<Option> options;
+    for (std::size_t i = first; i < page_labels.size(); ++i) options.push_back({std::string(page_names[i]), std::string(page_labels[i])});
+    auto chosen = static_cast<std::size_t>(std::max(static_cast<int>(state_.page) - static_cast<int>(first), 0));
+    if (layout.is_wide && static_cast<std::size_t>(state_.page) < first) chosen = static_cast<std::size_t>(Page::steps) - first;
+    ui.go_to(layout.tabs.low);
+    choice_row(ui, "sheet", options, chosen);
+    if (ui.shortcut(Key::t)) chosen = (chosen + 1) % options.size();
+    if (static_cast<Page>(chosen + first) != state_.page) state_.card_in_sight.reset();
+    state_.page = static_cast<Page>(chosen + first);
+}
+
+void RunScreen::page(Ui& ui, const Layout& layout, const Moment& moment)
+{
+    switch (state_.page) {
+        case Page::plan:
+            return plan_panel(ui, layout.plan, false, *story_, moment, state_);
+        case Page::section:
+            return section_panel(ui, layout.is_wide ? layout.sheet : layout.section, *story_, moment, state_);
+        case Page::steps:
+            return steps_sheet(ui, layout.sheet, *story_, moment, state_, playback_);
+        case Page::faults:
+            return faults_sheet(ui, layout.sheet, *story_, moment, playback_);
+        case Page::marks:
+            return marks_sheet(ui, layout.sheet, *story_);
+        case Page::dust:
+            return dust_sheet(ui, layout.sheet, *story_, moment);
+    }
+}
+
+void RunScreen::play(Ui& ui)
+{
+    playback_.advance(ui.input().seconds);
+    take_keys_first(ui);
+    const Layout layout = lay_out(ui.screen(), ui.text_scale());
+    const Moment moment = moment_of(*story_, playback_.now(), !state_.keeps_still);
+    const RunTitle title = title_of(story_->inputs, story_->report.seed, story_->report.sheet.is_passed);
+
+    header(ui, layout.header, title, state_);
+    if (layout.is_wide) plan_panel(ui, layout.plan, true, *story_, moment, state_);
+    if (layout.is_tall) section_panel(ui, layout.section, *story_, moment, state_);
+    tabs(ui, layout);
+    page(ui, layout, moment);
+    time_bar(ui, layout.time, layout.is_roomy, *story_, playback_);
+    take_keys_left(ui);
+    if (state_.shows_help) state_.shows_help = help(ui, title, state_);
+}
+
+}

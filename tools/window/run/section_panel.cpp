@@ -1,0 +1,161 @@
+#include "window/run/section_panel.hpp"
+
+#include "window/run/day_chart.hpp"
+#include "window/run/phrases.hpp"
+#include "window/run/site_section.hpp"
+#include "window/widgets/panel.hpp"
+#include "window/widgets/words.hpp"
+
+#include "text/show.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace flapdoor::window {
+
+namespace {
+
+constexpr float scale_room = 34.0F; // at 100 %, left of the cut for its heights
+constexpr float slab = 14.0F;       // hatch of floor and ceiling
+
+struct SiteWord {
+    Standing standing;
+    std::string text;
+};
+
+/// How the site stands, in words: what a picture of a small room shows too small.
+std::vector<SiteWord> site_words(const Story& story, const Moment& moment)
+{
+    std::vector<SiteWord> words;
+    const auto tell = [&](bool is_safe, std::string safe, std::string open) {
+        words.push_back({is_safe ? Standing::good : Standing::plain, is_safe ? std::move(safe) : std::move(open)});
+    };
+    const drill::Frame& now = *moment.now;
+    tell(!now.is_hvac_running, "blower off", "blower runs");
+    const auto& openings = story.inputs.scenario.openings;
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        const drill::OpeningShot& shot = now.openings[i];
+        switch (openings[i].kind) {
+            case job::OpeningKindOf::supply:
+            case job::OpeningKindOf::return_air: {
+                const char* name = openings[i].kind == job::OpeningKindOf::supply ? "supply" : "return";
+                tell(shot.is_covered, fmt::format("{} covered", name), fmt::format("{} {}", name, shot.is_open ? "open" : "closed, bare"));
+                break;
+            }
+            case job::OpeningKindOf::door:
+                if (shot.has_flap) tell(true, "flap door hung", "");
+                break;
+            default:
+                break;
+        }
+    }
+    const bool has_sign = std::any_of(now.openings.begin(), now.openings.end(), [](const drill::OpeningShot& o) { return o.has_sign; });
+    tell(has_sign, "signs up", "no signs");
+    tell(std::any_of(now.is_sheeted.begin(), now.is_sheeted.end(), [](std::uint8_t c) { return c != 0; }), "sheeting down", "no sheeting");
+    if (now.has_tack_pad) tell(true, "tack pad down", "");
+    return words;
+}
+
+/// @return  the height they took
+float draw_site_words(Ui& ui, const Box& box, const Story& story, const Moment& moment)
+{
+    Canvas canvas = ui.canvas();
+    Point at = box.low;
+    for (const SiteWord& word : site_words(story, moment)) {
+        const float width = canvas.measure(word.text, TextStyle::small).x + ui.px(word.standing == Standing::plain ? 16.0F : 34.0F);
+        if (at.x + width > box.high.x && at.x > box.low.x) at = {box.low.x, at.y + ui.px(30.0F)};
+        if (at.y + ui.px(24.0F) > box.high.y) break;
+        const Box drawn = draw_mark(canvas, ui, at, word.standing, word.text);
+        at.x = drawn.high.x + ui.px(6.0F);
+    }
+    return at.y + ui.px(24.0F) - box.low.y;
+}
+
+/// Lead in the work room's air over the day, when there is room for it.
+void draw_air_chart(Ui& ui, Box box, const Story& story, Time now)
+{
+    if (box.height() < ui.px(84.0F) || box.width() < ui.px(240.0F)) return;
+    const std::string head = fmt::format("Lead in the work room's air, {}; training model", air_unit);
+    box.low.y += ui.canvas().text_wrapped(box.low, box.width(), head, TextStyle::small, ui.theme().muted);
+    std::vector<DayPoint> points;
+    for (const drill::Frame& frame : story.film.frames) points.push_back({frame.at, frame.air_lead[story.film.work_room]});
+    draw_day_chart(ui.canvas(), ui, box, points, {story.start, story.end, now, air_scale.least, air_scale.most});
+}
+
+void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
+{
+    const Theme& t = ui.theme();
+    Canvas canvas = ui.canvas();
+    const bool is_broad = box.width() >= ui.px(520.0F);
+    if (is_broad) {
+        Box right = cut_right(box, box.width() * 0.52F);
+        cut_right(box, ui.px(12.0F));
+        draw_air_chart(ui, right, story, moment.at);
+    }
+    const debrief::StepLine& step = story.report.steps[moment.card];
+    const CardWords& words = story.words[moment.card];
+    const bool is_between = moment.at > step.end;
+    const std::string head = fmt::format("{} card {} of {}", is_between ? "After" : "Now:", step.number, story.report.steps.size());
+    canvas.text(box.low, head, TextStyle::small, t.muted);
+    box.low.y += canvas.measure(head, TextStyle::small).y + ui.px(1.0F);
+    box.low.y += canvas.text_wrapped(box.low, box.width(), step.title, TextStyle::strong, t.ink);
+    const std::string more = fmt::format("{}, {} to {}{}{}", words.crew, text::show_clock(step.start), text::show_clock(step.end),
+                                         words.detail.empty() ? "" : " \xC2\xB7 ", words.detail);
+    box.low.y += canvas.text_wrapped(box.low, box.width(), more, TextStyle::small, t.muted) + ui.px(7.0F);
+    box.low.y += draw_site_words(ui, box, story, moment) + ui.px(10.0F);
+    if (!is_broad) draw_air_chart(ui, box, story, moment.at);
+}
+
+/// The title, or a shorter one where there is no room.
+void draw_title(Ui& ui, const Box& box, const Section& section)
+{
+    Canvas canvas = ui.canvas();
+    std::string title = fmt::format("Section, looking {}; heights in feet", section.runs_east ? "north" : "west");
+    if (canvas.measure(title, TextStyle::small).x > box.width()) title = "Section, feet";
+    canvas.text_in(box, title, TextStyle::small, ui.theme().muted);
+}
+
+void draw_cut(Ui& ui, Box box, const Section& section, const Story& story, const Moment& moment, bool shows_points)
+{
+    draw_title(ui, cut_top(box, ui.px(22.0F)), section);
+    const Box field{{box.low.x + scale_room * ui.text_scale(), box.low.y + ui.px(slab)}, {box.high.x, box.high.y - ui.px(slab)}};
+    const PaperBox whole{{section.from - 0.1, 0.0}, {section.to + 0.1, section.ceiling}};
+    Board board{ui.canvas(), PaperView::fit(whole, field, 0.0F), ui};
+    draw_site_section(board, story, moment, shows_points);
+}
+
+}
+
+void section_panel(Ui& ui, const Box& box, const Story& story, const Moment& moment, const ScreenState& state)
+{
+    panel(ui, "section", box, {.can_scroll = false, .padding = 0.0F}, [&] {
+        const Section section = section_of(story.inputs.scenario);
+        const double shape = (section.to - section.from) / section.ceiling;
+        Box rest = box.inset(ui.px(10.0F));
+        Box cut;
+        Canvas canvas = ui.canvas();
+        if (box.height() > box.width() * 0.8F) { // words below
+            const float height =
+                std::min((rest.width() - ui.px(scale_room)) / static_cast<float>(shape) + ui.px(22.0F + 2.0F * slab), rest.height() * 0.5F);
+            cut = cut_top(rest, height);
+            cut_top(rest, ui.px(10.0F));
+            canvas.line({box.low.x, rest.low.y - ui.px(4.0F)}, {box.high.x, rest.low.y - ui.px(4.0F)}, ui.theme().ink, ui.px(1.0F));
+            cut_top(rest, ui.px(4.0F));
+        }
+        else { // words beside: the cut is as wide as its height asks for, and leaves them their room
+            const float natural = (rest.height() - ui.px(22.0F + 2.0F * slab)) * static_cast<float>(shape) + ui.px(scale_room + 26.0F);
+            cut = cut_left(rest, std::min(natural, rest.width() * 0.62F));
+            cut_left(rest, ui.px(16.0F));
+            canvas.line({rest.low.x - ui.px(8.0F), box.low.y}, {rest.low.x - ui.px(8.0F), box.high.y}, ui.theme().ink, ui.px(1.0F));
+        }
+        {
+            const auto clip = canvas.clipped_to(box);
+            draw_cut(ui, cut, section, story, moment, !state.keeps_still);
+            draw_now(ui, rest, story, moment);
+        }
+        canvas.frame_box(box, ui.theme().ink, ui.px(1.2F), ui.px(2.0F));
+    });
+}
+
+}

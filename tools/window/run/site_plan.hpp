@@ -1,0 +1,25 @@
+#pragma once
+
+#include "window/drawing/board.hpp"
+#include "window/run/dust_pictures.hpp"
+#include "window/run/moment.hpp"
+#include "window/run/view_kind.hpp"
+
+#include <vector>
+
+namespace flapdoor::window {
+
+struct PlanLook {
+    Box window; ///< the part of the screen that the plan is drawn in
+    ViewKind view = ViewKind::there;
+    bool shows_points = true; ///< false for whoever asks for little motion
+};
+
+/// Everything that is there at a moment, seen from above.
+/// @param dust  one picture a zone, for the views on surfaces
+void draw_site(Board& board, const Story& story, const Moment& moment, const PlanLook& look, const std::vector<PictureId>& dust);
+
+/// The same before the run is known: the place as found, without people and dust.
+void draw_empty_site(Board& board, const job::Scenario& scenario, const Box& window);
+
+}

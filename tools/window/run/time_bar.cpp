@@ -1,0 +1,126 @@
+#include "window/run/time_bar.hpp"
+
+#include "window/widgets/button.hpp"
+#include "window/widgets/choice.hpp"
+#include "window/widgets/panel.hpp"
+#include "window/widgets/scrubber.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace flapdoor::window {
+
+namespace {
+
+constexpr double arrow_step = 30.0; // s of one arrow key
+
+std::vector<ScrubberMark> marks_of(const Story& story, Time now)
+{
+    std::vector<ScrubberMark> marks;
+    for (std::size_t i = 0; i < story.report.steps.size(); ++i) {
+        const debrief::StepLine& step = story.report.steps[i];
+        marks.push_back(
+            {(step.start - story.start).si, false, fmt::format("{}  {}. {}", day_time_text(step.start.si), step.number, step.title)});
+    }
+    const std::size_t happened = story.happened_by(now);
+    for (std::size_t i = 0; i < story.happenings.size(); ++i) {
+        const double at = (story.happenings[i].at - story.start).si;
+        const bool is_known = i < happened; // what is still to come shows its place, not its name
+        const std::string label = is_known ? fmt::format("{}  Fault {}: {}", day_time_text(story.happenings[i].at.si),
+                                                         story.report.faults[story.happenings[i].fault].number,
+                                                         story.report.faults[story.happenings[i].fault].rule.says)
+                                           : fmt::format("{}  a fault", day_time_text(story.happenings[i].at.si));
+        if (!marks.empty() && marks.back().is_fault && marks.back().seconds == at) continue; // one flag a moment
+        marks.push_back({at, true, label});
+    }
+    return marks;
+}
+
+void label(Ui& ui, std::string_view text, float width)
+{
+    const Box box = ui.place({ui.px(width), ui.px(40.0F)});
+    ui.canvas().text_in(box, text, TextStyle::small, ui.theme().ink, Align::center);
+    ui.note({fmt::format("label/{}", text), Role::text, std::string(text), {}, box});
+    ui.beside(0.0F);
+}
+
+void speed_choice(Ui& ui, bool is_roomy, Playback& playback)
+{
+    std::size_t chosen = playback.speed();
+    if (!is_roomy) {
+        const std::string text = fmt::format("\xC3\x97{}", playing_speeds[chosen]);
+        if (button(ui, "speed", text, {.width = 76.0F, .hint = "Speed: times faster than the clock (S)"}))
+            playback.set_speed((chosen + 1) % playing_speeds.size());
+        return;
+    }
+    std::vector<Option> options;
+    for (const int speed : playing_speeds)
+        options.push_back({fmt::format("{}", speed), fmt::format("\xC3\x97{}", speed), Icon::none, "Times faster than the clock (S)"});
+    if (choice_row(ui, "speed", options, chosen)) playback.set_speed(chosen);
+}
+
+void controls(Ui& ui, bool is_roomy, const Story& story, Playback& playback)
+{
+    const std::size_t card = story.card_at(playback.now());
+    const std::size_t faults = story.broken_by(playback.now());
+    if (is_roomy) {
+        if (button(ui, "to-start", "", {.icon = Icon::to_start, .hint = "Back to the start (Home)"})) playback.go_to(story.start);
+        ui.beside(6.0F);
+    }
+    const bool is_playing = playback.is_playing();
+    if (button(ui, "play", "",
+               {.emphasis = Emphasis::primary,
+                .icon = is_playing ? Icon::pause : Icon::play,
+                .width = is_roomy ? 64.0F : 44.0F,
+                .hint = is_playing ? "Pause (Space)" : "Play (Space)"}))
+        playback.play_or_pause();
+    ui.beside(is_roomy ? 22.0F : 6.0F);
+    if (button(ui, "card-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = "Card before (Page Up)"}))
+        playback.to_card(-1);
+    ui.beside(0.0F);
+    const std::size_t cards = story.report.steps.size();
+    label(ui, is_roomy ? fmt::format("card {} of {}", card + 1, cards) : fmt::format("{}/{}", card + 1, cards), is_roomy ? 108.0F : 52.0F);
+    if (button(ui, "card-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = "Next card (Page Down)"}))
+        playback.to_card(+1);
+    ui.beside(is_roomy ? 16.0F : 2.0F);
+    if (button(ui, "fault-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = "Fault before (Shift + F)"}))
+        playback.to_fault(-1);
+    ui.beside(0.0F);
+    label(ui, fmt::format("{} {}{}", faults, faults == 1 ? "fault" : "faults", is_roomy ? " so far" : ""), is_roomy ? 116.0F : 60.0F);
+    if (button(ui, "fault-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = "Next fault (F)"}))
+        playback.to_fault(+1);
+    ui.beside(is_roomy ? 16.0F : 2.0F);
+    speed_choice(ui, is_roomy, playback);
+}
+
+}
+
+void time_bar(Ui& ui, const Box& box, bool is_roomy, const Story& story, Playback& playback)
+{
+    panel(ui, "time", box, {.is_sheet = false, .can_scroll = false, .padding = 0.0F}, [&] {
+        Box rest{{box.low.x + ui.px(14.0F), box.low.y + ui.px(8.0F)}, {box.high.x - ui.px(14.0F), box.high.y}};
+        Box row = cut_top(rest, ui.px(40.0F));
+        ui.go_to(row.low);
+        controls(ui, is_roomy, story, playback);
+        const std::string clock = day_time_text(playback.now().si);
+        Canvas canvas = ui.canvas();
+        const Box at = cut_right(row, canvas.measure(clock, TextStyle::title).x + ui.px(2.0F));
+        canvas.text_in(at, clock, TextStyle::title, ui.theme().ink, Align::right);
+        ui.note({"clock", Role::text, clock, {}, at});
+
+        ui.go_to({rest.low.x, rest.low.y + ui.px(4.0F)});
+        const std::vector<ScrubberMark> marks = marks_of(story, playback.now());
+        double seconds = (playback.now() - story.start).si;
+        if (scrubber(ui, "day", seconds,
+                     {.end = story.length().si,
+                      .step = arrow_step,
+                      .marks = marks,
+                      .width = rest.width() / ui.text_scale(),
+                      .label = "Time of day",
+                      .day_time_at_start = story.start.si}))
+            playback.go_to(story.start + Time{seconds});
+    });
+}
+
+}
