@@ -123,7 +123,6 @@ private:
         else
             waiting_screen(ui_, inputs_, seed_, seconds_now() - began_, waiting_);
         ui_.end_frame();
-        window_.clear();
         painter_.paint(ui_, window_);
         window_.display();
     }

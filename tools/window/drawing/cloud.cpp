@@ -52,4 +52,18 @@ Picture cloud_picture(std::span<const PaperPoint> parcels, const PaperBox& part,
     return picture;
 }
 
+void draw_parcel(Board& board, Point center, float radius)
+{
+    constexpr float half = 0.5F;
+    constexpr float side = 0.8660254F;
+    constexpr std::array<Point, 6> corners{{{1.0F, 0.0F}, {half, side}, {-half, side}, {-1.0F, 0.0F}, {-half, -side}, {half, -side}}};
+    const auto hexagon = [&](float r, Color color) {
+        std::array<Point, 6> points{};
+        for (std::size_t i = 0; i < points.size(); ++i) points[i] = center + corners[i] * r;
+        board.canvas.fill_convex(points, color);
+    };
+    hexagon(radius + board.px(1.1F), faded(board.theme().field, 0.85));
+    hexagon(radius, board.theme().ink);
+}
+
 }

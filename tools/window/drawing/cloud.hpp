@@ -1,6 +1,7 @@
 #pragma once
 
 #include "window/base/picture.hpp"
+#include "window/drawing/board.hpp"
 #include "window/drawing/paper.hpp"
 
 #include <span>
@@ -12,5 +13,9 @@ namespace flapdoor::window {
 /// @param width, height  of the picture, above 0
 /// @param weight  opacity of the middle of one dot, above 0, up to 1
 Picture cloud_picture(std::span<const PaperPoint> parcels, const PaperBox& part, int width, int height, Color color, double weight = 0.45);
+
+/// One parcel as a dot that reads on any ground. Six corners: hundreds of them are drawn each frame.
+/// @param radius  pixels
+void draw_parcel(Board& board, Point center, float radius);
 
 }

@@ -84,7 +84,12 @@ void draw_day_chart(Canvas canvas, const Ui& ui, const Box& box, std::span<const
     if (field.box.width() < ui.px(40.0F) || field.box.height() < ui.px(24.0F)) return;
     draw_axes(canvas, ui, field);
     std::vector<Point> past, to_come;
-    for (const DayPoint& point : points) (point.at <= look.now ? past : to_come).push_back({field.x(point.at), field.y(point.level)});
+    for (const DayPoint& point : points) {
+        std::vector<Point>& line = point.at <= look.now ? past : to_come;
+        const Point here{field.x(point.at), field.y(point.level)};
+        const bool shows = line.empty() || here.x - line.back().x >= 1.0F || std::abs(here.y - line.back().y) >= 1.0F;
+        if (shows) line.push_back(here);
+    }
     if (!past.empty() && !to_come.empty()) to_come.insert(to_come.begin(), past.back());
     if (to_come.size() > 1) canvas.polyline(to_come, t.line, ui.px(1.1F));
     if (past.size() > 1) canvas.polyline(past, t.accent, ui.px(2.2F));

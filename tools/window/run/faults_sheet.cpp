@@ -85,13 +85,14 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
                                   .size = {ui.width_left(), height},
                                   .ring_rounding = 4.0F});
     const Box box = touch.box;
+    if (touch.is_clicked) playback.go_to(shown.times.front()->at);
+    if (!ui.is_in_view(box)) return;
     canvas.fill_box(box, touch.is_hovered ? t.field : t.sheet, ui.px(4.0F));
     canvas.frame_box(box, fault.is_weighed() ? t.caution : t.hairline, ui.px(1.2F), ui.px(4.0F));
     if (fault.is_weighed()) canvas.fill_box({box.low, {box.low.x + ui.px(4.0F), box.high.y}}, t.caution, ui.px(2.0F));
     draw_fault_sign(canvas, ui, {box.low.x + ui.px(25.0F), box.low.y + ui.px(24.0F)}, ui.px(12.0F), fault);
     float y = box.low.y + ui.px(10.0F);
     for (const Line& line : lines) y += canvas.text_wrapped({box.low.x + left, y}, width, line.text, line.style, line.color) + ui.px(3.0F);
-    if (touch.is_clicked) playback.go_to(shown.times.front()->at);
 }
 
 }

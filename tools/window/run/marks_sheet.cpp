@@ -54,6 +54,7 @@ void draw_charge(Ui& ui, const debrief::MarkLine& line, const debrief::FaultLine
     const float what = canvas.measure_wrapped(width, line.what, TextStyle::small).y;
     const float cite = canvas.measure_wrapped(width, note, TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), what + cite + ui.px(10.0F)});
+    if (!ui.is_in_view(box)) return;
     if (fault != nullptr) draw_fault_sign(canvas, ui, {box.low.x + ui.px(15.0F), box.low.y + ui.px(16.0F)}, ui.px(10.0F), *fault);
     canvas.text_wrapped({box.low.x + left, box.low.y + ui.px(4.0F)}, width, debrief::as_sentence(line.what), TextStyle::small, t.ink);
     canvas.text_wrapped({box.low.x + left, box.low.y + ui.px(4.0F) + what}, width, note, TextStyle::small, t.muted);

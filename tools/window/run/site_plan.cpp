@@ -1,5 +1,6 @@
 #include "window/run/site_plan.hpp"
 
+#include "window/drawing/cloud.hpp"
 #include "window/drawing/containment.hpp"
 #include "window/drawing/dimension.hpp"
 #include "window/drawing/fixtures.hpp"
@@ -147,8 +148,7 @@ void draw_points(Board& board, const Now& now)
     for (const drill::PointShot& point : now.frame().points) {
         const Point at = board.at(room.low + PaperPoint{static_cast<double>(point.x), static_cast<double>(point.y)});
         const float radius = board.px(1.5F + 0.25F * static_cast<float>(point.size));
-        board.canvas.fill_circle(at, radius + board.px(1.0F), faded(board.theme().field, 0.85));
-        board.canvas.fill_circle(at, radius, board.theme().ink);
+        draw_parcel(board, at, radius);
     }
 }
 

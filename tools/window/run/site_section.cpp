@@ -1,5 +1,6 @@
 #include "window/run/site_section.hpp"
 
+#include "window/drawing/cloud.hpp"
 #include "window/drawing/elevation.hpp"
 #include "window/drawing/people.hpp"
 #include "window/run/dust_pictures.hpp"
@@ -42,7 +43,7 @@ void draw_air_bands(Board& board, const Section& section, const Story& story, co
         const PaperBox floor = paper(site::footprint(story.film.zones[z]));
         if (share <= 0.0) continue;
         const PaperBox air{{section.along(floor.low), 0.0}, {section.along(floor.high), story.film.zones[z].ceiling.si}};
-        board.canvas.fill_box(board.view.at(air), faded(dust_ramp(share), 0.75 * std::min(share / 0.10, 1.0)));
+        board.canvas.fill_box(board.view.at(air), faded(dust_ramp(share), 0.92 * std::min(share / 0.10, 1.0)));
     }
 }
 
@@ -147,8 +148,7 @@ void draw_cloud(Board& board, const Section& section, const Story& story, const 
         const PaperPoint p = room.low + PaperPoint{static_cast<double>(point.x), static_cast<double>(point.y)};
         const Point at = board.at({section.along(p), static_cast<double>(point.z)});
         const float radius = board.px(1.3F + 0.22F * static_cast<float>(point.size));
-        board.canvas.fill_circle(at, radius + board.px(0.9F), faded(board.theme().field, 0.85));
-        board.canvas.fill_circle(at, radius, board.theme().ink);
+        draw_parcel(board, at, radius);
     }
 }
 

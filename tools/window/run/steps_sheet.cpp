@@ -110,6 +110,8 @@ Box draw_step(Ui& ui, const Story& story, const StepFace& face, Playback& playba
                                   .ring_rounding = 4.0F});
     const Box box = touch.box;
     const bool is_now = face.stand == Stand::under_way;
+    if (touch.is_clicked) playback.go_to(face.line.start);
+    if (!ui.is_in_view(box)) return box;
     const Box card_box{{box.low.x + m.text_x - ui.px(12.0F), box.low.y}, box.high};
     if (is_now) {
         canvas.fill_box(card_box, t.accent_tint, ui.px(4.0F));
@@ -136,7 +138,6 @@ Box draw_step(Ui& ui, const Story& story, const StepFace& face, Playback& playba
         at.y += m.outcome;
     }
     if (!face.happened.empty()) draw_mark(canvas, ui, at + Point{0.0F, ui.px(4.0F)}, Standing::caution, faults_in_short(story, face));
-    if (touch.is_clicked) playback.go_to(face.line.start);
     return box;
 }
 
@@ -168,6 +169,7 @@ void draw_fault_slip(Ui& ui, const debrief::FaultLine& fault)
     const float reason_height = canvas.measure_wrapped(width, fault.rule.reason, TextStyle::small).y;
     const float cite_height = fault.rule.cite.empty() ? 0.0F : canvas.measure_wrapped(width, fault.rule.cite, TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), says_height + reason_height + cite_height + ui.px(14.0F)});
+    if (!ui.is_in_view(box)) return;
     const float rail = box.low.x + ui.px(58.0F);
     canvas.line({rail, box.low.y - ui.px(8.0F)}, {rail, box.high.y}, t.ink, ui.px(1.6F));
     const Box slip{{box.low.x + left - ui.px(12.0F), box.low.y}, box.high};

@@ -19,6 +19,7 @@ public:
     Painter(const Painter&) = delete;
     Painter& operator=(const Painter&) = delete;
 
+    /// The paper first, then the frame.
     void paint(const Ui& ui, sf::RenderTarget& target);
 
 private:

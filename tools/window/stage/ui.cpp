@@ -152,8 +152,7 @@ void Ui::begin_frame(const FrameInput& input)
     ImGui::SetNextWindowSize(vec(input.size));
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0.0F, 0.0F));
     ImGui::Begin("stage", nullptr, bare | ImGuiWindowFlags_NoScrollWithMouse);
-    ImGui::PopStyleVar();
-    canvas().fill_box(screen(), theme_.paper);
+    ImGui::PopStyleVar(); // the paper behind everything is laid by whoever paints the frame
 }
 
 void Ui::end_frame()
@@ -209,6 +208,11 @@ void Ui::open_panel(std::string_view name, const Box& box, float padding, bool c
 }
 
 void Ui::close_panel() { ImGui::EndChild(); }
+
+bool Ui::is_in_view(const Box& box) const
+{
+    return ImGui::IsRectVisible(vec(box.low - Point{px(8.0F), px(8.0F)}), vec(box.high + Point{px(8.0F), px(8.0F)}));
+}
 
 void Ui::scroll_to(const Box& box) { ImGui::SetScrollFromPosY(box.low.y - ImGui::GetWindowPos().y, 0.25F); }
 

@@ -99,6 +99,8 @@ public:
     void close_panel();
     /// Scrolls the panel under way so that `box`, which has just been drawn in it, comes to stand in its upper third.
     void scroll_to(const Box& box);
+    /// False when nothing of the box can be seen in the panel under way: its drawing may be left out.
+    bool is_in_view(const Box& box) const;
     /// Opens a layer that takes all input while it is there. Every open needs a close.
     void open_layer(std::string_view name, const Box& box, float padding);
     void close_layer();
