@@ -185,7 +185,6 @@ void refresh_air(Site& site)
 
     site.air.paths.clear();
     site.air.pressure = flows.pressure;
-    site.air.across_flap = -toward_room;
     for (std::size_t l = 0; l < of_link.size(); ++l) {
         const OpeningState& o = site.openings[of_link[l]];
         const air::Link& link = network.links[l];

@@ -26,7 +26,6 @@ struct AirPath {
 struct AirPaths {
     std::vector<AirPath> paths;
     std::vector<Pressure> pressure;         ///< [zone] above outdoors
-    Pressure across_flap{};                 ///< work room above the zone beyond the entrance
 };
 
 /// Cells of the work room whose air an opening draws on.
