@@ -1,13 +1,11 @@
 #pragma once
 
-#include "core/quantity.hpp"
+#include "mechanics/gravity.hpp"
 
 namespace flapdoor::air {
 
-using Acceleration = Quantity<1, -2>;
-
-/// Standard gravity (exact by convention, CGPM 1901).
-inline constexpr Acceleration gravity{9.80665};
+using mechanics::Acceleration;
+using mechanics::gravity;
 
 /// The state of a body of air. Humidity is left out: below 1 % on density and viscosity at 20 C.
 struct Air {

@@ -17,6 +17,12 @@ void Fingerprint::add_text(std::string_view text)
     state_ = XXH64(text.data(), text.size(), state_);
 }
 
+void Fingerprint::add_bytes(std::span<const std::byte> bytes)
+{
+    add_word(bytes.size());
+    state_ = XXH64(bytes.data(), bytes.size(), state_);
+}
+
 std::uint64_t Fingerprint::value() const { return XXH64(&words_, sizeof words_, state_); }
 
 std::uint64_t fingerprint_of(std::string_view text)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <bit>
+#include <cstddef>
 #include <cstdint>
 #include <span>
 #include <string>
@@ -25,9 +26,21 @@ public:
         else add_word(static_cast<std::uint64_t>(value));
     }
 
+    /// A row of whole numbers, or of plain structs of them, as they lie in memory: many times faster than one by one. Machines
+    /// that store the low byte first agree.
+    template <class T>
+        requires std::has_unique_object_representations_v<T>
+    void add_all(std::span<const T> row)
+    {
+        static_assert(std::endian::native == std::endian::little);
+        add_bytes(std::as_bytes(row));
+    }
+
     std::uint64_t value() const;
 
 private:
+    void add_bytes(std::span<const std::byte> bytes);
+
     std::uint64_t state_ = 0x9E3779B97F4A7C15ULL;
     std::uint64_t words_ = 0;
 };

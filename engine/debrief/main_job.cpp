@@ -1,7 +1,10 @@
 #include "debrief/main_job.hpp"
 
 #include "job/files.hpp"
+#include "rules/layers.hpp"
+#include "text/field_types.hpp"
 #include "text/input_file.hpp"
+#include "text/writing.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -10,20 +13,32 @@ namespace flapdoor::debrief {
 
 namespace {
 
-Result<Inputs> parse_inputs(drill::InputText scenario_text, drill::InputText plan_text, drill::InputText book_text)
+/// Several books laid on one another are kept as one text, written anew.
+drill::InputText kept_book(const rules::RuleBook& book, std::vector<drill::InputText> texts)
+{
+    if (texts.size() == 1) return std::move(texts.front());
+    std::string name;
+    for (const drill::InputText& text : texts) name += (name.empty() ? "" : "+") + std::filesystem::path(text.name).stem().string();
+    return drill::input_text(name + ".toml", text::write_toml(book));
+}
+
+Result<Inputs> parse_inputs(drill::InputText scenario_text, drill::InputText plan_text, std::vector<drill::InputText> book_texts)
 {
     Problems problems;
     const auto keep = [&](const auto& result) {
         if (!result) problems.insert(problems.end(), result.error().begin(), result.error().end());
     };
     Result<job::Scenario> scenario = job::read_scenario(scenario_text.text, scenario_text.name);
-    Result<rules::RuleBook> book = rules::read_rule_book(book_text.text, book_text.name);
+    std::vector<rules::BookText> layers;
+    for (const drill::InputText& text : book_texts) layers.push_back({text.name, text.text});
+    Result<rules::RuleBook> book = rules::read_layers(layers);
     keep(scenario);
     keep(book);
     if (!scenario) return failed(std::move(problems));   // a plan cannot be checked against a scenario that does not read
     Result<job::WorkPlan> plan = job::read_plan(plan_text.text, plan_text.name, *scenario);
     keep(plan);
     if (!problems.empty()) return failed(std::move(problems));
+    drill::InputText book_text = kept_book(*book, std::move(book_texts));
     return Inputs{std::move(*scenario), std::move(*plan), std::move(*book), std::move(scenario_text), std::move(plan_text), std::move(book_text)};
 }
 
@@ -38,7 +53,7 @@ std::string claim_of(const rules::MarkingSheet& sheet)
 
 }
 
-Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& plan_path, const std::string& book_path)
+Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& plan_path, const std::vector<std::string>& book_paths)
 {
     Problems problems;
     const auto text_of = [&](const std::string& path) {
@@ -48,9 +63,10 @@ Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& 
     };
     drill::InputText scenario = text_of(scenario_path);
     drill::InputText plan = text_of(plan_path);
-    drill::InputText book = text_of(book_path);
+    std::vector<drill::InputText> books;
+    for (const std::string& path : book_paths) books.push_back(text_of(path));
     if (!problems.empty()) return failed(std::move(problems));
-    return parse_inputs(std::move(scenario), std::move(plan), std::move(book));
+    return parse_inputs(std::move(scenario), std::move(plan), std::move(books));
 }
 
 Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsigned threads, const std::function<void(const site::Site&)>& after_card)
@@ -94,7 +110,7 @@ Result<Check> check(const drill::RunFile& file, unsigned threads)
 {
     Result<drill::Replay> replay = drill::replay(file, threads);
     if (!replay) return failed(replay.error());
-    Result<Inputs> inputs = parse_inputs(file.scenario, file.plan, file.book);
+    Result<Inputs> inputs = parse_inputs(file.scenario, file.plan, {file.book});
     if (!inputs) return failed(inputs.error());
     rules::MarkingSheet sheet = rules::marking_sheet(inputs->book, inputs->scenario, replay->run.site.log);
     Outcome result = outcome(replay->run);

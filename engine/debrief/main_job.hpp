@@ -7,6 +7,7 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 namespace flapdoor::debrief {
 
@@ -18,8 +19,10 @@ struct Inputs {
     drill::InputText scenario_text, plan_text, book_text;
 };
 
-/// Reads the three files; every problem of all of them.
-Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& plan_path, const std::string& book_path);
+/// Reads the files; every problem of all of them.
+/// @param book_paths  the lowest book first, each further one lying on what is below it. Several are kept as the one book
+///                    they make together, so that a run file stands alone
+Result<Inputs> read_inputs(const std::string& scenario_path, const std::string& plan_path, const std::vector<std::string>& book_paths);
 
 /// A run with its marks and its dust.
 struct Job {

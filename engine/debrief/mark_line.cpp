@@ -40,6 +40,14 @@ rules::Quarters sum(const std::vector<MarkLine>& lines)
     return all;
 }
 
+rules::Quarters cost_of(const std::vector<MarkLine>& lines, const std::string& rule)
+{
+    rules::Quarters all;
+    for (const MarkLine& line : lines)
+        if (line.rule == rule) all = all + line.lost;
+    return all;
+}
+
 std::string_view share_of_weight(MarkKind kind)
 {
     constexpr std::array<std::string_view, 3> shares{"3/4", "1/4", "all"};

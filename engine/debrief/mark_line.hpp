@@ -32,6 +32,9 @@ std::vector<MarkLine> mark_lines(const rules::MarkingSheet& sheet, const std::ve
 
 rules::Quarters sum(const std::vector<MarkLine>& lines);
 
+/// Charges that belong to one rule: its own and those of cards that move for its sake.
+rules::Quarters cost_of(const std::vector<MarkLine>& lines, const std::string& rule);
+
 /// `3/4`, `1/4`, `all`: how much of the weight is lost.
 std::string_view share_of_weight(MarkKind kind);
 

@@ -1,5 +1,7 @@
 #include "debrief/outcome.hpp"
 
+#include "site/breathing.hpp"
+
 #include <algorithm>
 
 namespace flapdoor::debrief {
@@ -41,17 +43,43 @@ Outcome outcome(const drill::Run& run)
     result.contained = site.ledger.on(dust::Side::contained);
     result.pathways = pathways_of(site.ledger);
     result.took = site.now - site.scenario.start;
-    const site::OpeningState& door = site::entrance(site);
-    const std::size_t hall = door.zone == site.work_room ? *door.leads_to : door.zone;
-    for (const site::Surface& surface : site.surfaces) {
+    for (const site::Worker& worker : site.crew) result.breathed.push_back({worker.title, site::exposure_of(worker).lead});
+    const std::size_t hall = passage_of(site);
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        const site::Surface& surface = site.surfaces[s];
         if (!surface.is_there) continue;
-        const SurfaceLine line{surface.name, surface.role, surface.zone, surface.area(), site::lead_loading(surface), dust_loading(surface)};
-        if (surface.role == site::SurfaceRole::floor && surface.zone == site.work_room) result.floor = line.lead;
-        if (surface.role == site::SurfaceRole::floor && surface.zone == hall) result.hall_floor = line.lead;
+        const SurfaceLine line{s, surface.name, surface.role, surface.zone, surface.area(), s == site::floor_of(site, surface.zone) ? site::floor_loading(site, surface.zone) : site::lead_loading(surface), dust_loading(surface)};
+        if (surface.role == site::SurfaceRole::floor && surface.zone == site.work_room) result.floor = std::max(result.floor, line.lead);
+        if (surface.role == site::SurfaceRole::floor && surface.zone == hall) result.hall_floor = std::max(result.hall_floor, line.lead);
         if (surface.role == site::SurfaceRole::sill) result.sill = std::max(result.sill, line.lead);
         result.surfaces.push_back(line);
     }
     return result;
+}
+
+PathwayLine line_of(const Outcome& outcome, dust::Pathway pathway)
+{
+    for (const PathwayLine& line : outcome.pathways)
+        if (line.pathway == pathway) return line;
+    return {pathway, {}, 0.0};
+}
+
+std::size_t passage_of(const site::Site& site)
+{
+    const site::OpeningState& door = site::entrance(site);
+    return door.zone == site.work_room ? *door.leads_to : door.zone;
+}
+
+int order_of(site::SurfaceRole role)
+{
+    switch (role) {
+        case site::SurfaceRole::floor: return 0;
+        case site::SurfaceRole::sill: return 1;
+        case site::SurfaceRole::counter: return 2;
+        case site::SurfaceRole::object_top: return 3;
+        case site::SurfaceRole::wall: return 5;
+        default: return 4;
+    }
 }
 
 std::string share_in_words(double share)

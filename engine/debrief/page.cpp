@@ -17,7 +17,9 @@ std::string page(const Report& report)
     content.add(sections::faults(report));
     content.add(sections::pathways(report));
     content.add(sections::places(report));
+    content.add(sections::breathed(report));
     content.add(sections::maps(report));
+    content.add(sections::model(report));
     content.add(sections::steps(report));
     content.add(sections::kept_rules(report));
     content.add(sections::repeat(report));

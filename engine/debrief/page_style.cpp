@@ -46,9 +46,18 @@ tbody th { font-weight: 600; border-bottom: 1px solid @line; }
 .steps tbody th { font-weight: 400; }
 .marks td:nth-child(1), .marks th:nth-child(1) { width: 2rem; }
 .marks .cite { width: 24%; }
-.loadings tbody th { width: 25%; }
-.loadings td:nth-child(2) { width: 11%; }
-.loadings .note { font-size: .72rem; }
+.levels { font-size: .9rem; }
+.levels tbody th { width: 24%; font-weight: 500; }
+.levels td, .levels th { padding-top: .16rem; padding-bottom: .16rem; }
+.levels td.right { white-space: nowrap; }
+.levels .note { font-size: .7rem; line-height: 1.25; width: 22%; }
+details.kept { border-top: 1px solid @line; }
+details.kept summary { font-weight: 400; }
+details.kept dl { display: grid; grid-template-columns: 8.2rem 1fr; gap: .1rem .75rem; margin: 0 0 .4rem 1.4rem; font-size: .9rem; }
+details.kept dt { color: @muted; }
+details.kept dd { margin: 0; }
+.tick { font-weight: 700; color: @accent; }
+ol.legal { margin: .3rem 0; }
 details summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
 .cautions li { margin: .3rem 0; }
 .hash { font-family: ui-monospace, "Liberation Mono", monospace; }
@@ -79,6 +88,9 @@ svg .register { fill: @paper; stroke: @text; stroke-width: 1.25; }
 svg .register.shut { fill: @line; }
 svg .thing { fill: none; stroke: @text; stroke-width: 1; }
 svg .zone-name { font-style: italic; }
+svg .median { stroke: @text; stroke-width: 2; }
+svg .bar.light { fill: @faint; stroke: @accent; stroke-width: 1; }
+svg .paper { fill: @paper; }
 svg .bar-ink { fill: @text; stroke: @text; stroke-width: 1; }
 svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
 @media print {
@@ -86,7 +98,7 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   html { font-size: 9pt; }
   .marks td, .marks th { padding-top: .18rem; padding-bottom: .18rem; }
   .title-block .to-fill { display: block; min-height: 1.9rem; }
-  .fault-card, figure, .result, .title-block, li { break-inside: avoid; }
+  .fault-card, figure, .result, .title-block, .whole, li { break-inside: avoid; }
   tr.total { break-before: avoid; }
   .intro, summary { break-after: avoid; }
   .maps { grid-template-columns: 1fr 1fr; }

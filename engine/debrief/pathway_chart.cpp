@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <iterator>
 
@@ -18,7 +19,7 @@ constexpr std::array<std::string_view, 6> level_words{"none", "trace", "little",
 constexpr std::array<std::string_view, 6> level_ranges{"", "below 1 %", "1 to 5 %", "5 to 20 %", "20 to 50 %", "over 50 %"};
 
 constexpr double width = 720.0, row_height = 28.0, bar_height = 14.0;
-constexpr double label_room = 170.0, word_room = 150.0, head = 40.0;
+constexpr double label_room = 170.0, word_room = 170.0, head = 40.0;
 constexpr double step = (width - label_room - word_room) / 5.0;
 
 void draw_head(text::Element& drawing, double bottom)
@@ -31,14 +32,66 @@ void draw_head(text::Element& drawing, double bottom)
     }
 }
 
-void draw_row(const PathwayLine& line, double y, text::Element& drawing)
+/// A row of the chart, however it was come by.
+struct Row {
+    dust::Pathway pathway = dust::Pathway::none;
+    int level = 0;              ///< to which the bar reaches
+    int low = 0, high = 0;      ///< of the whisker; none when both are `level`
+    std::string told;
+};
+
+Row row_of(const PathwayLine& line)
 {
     const int level = share_level(line.share);
-    drawing.add(svg::label({label_room - 10.0, y + 4.5}, word_of(line.pathway), svg::Anchor::end));
+    return {line.pathway, level, level, level, told_share(line)};
+}
+
+Row row_of(const PathwayBand& band)
+{
+    const int median = share_level(band.share.median), high = share_level(band.share.high);
+    if (is_barely_known(band.pathway)) return {band.pathway, high, high, high, told_share(band)};
+    return {band.pathway, median, share_level(band.share.low), high, told_share(band)};
+}
+
+void draw_whisker(const Row& row, double y, text::Element& drawing)
+{
+    for (const char* look : {"halo", "whisker"}) {
+        text::Element whisker = svg::group(look);
+        const double low = label_room + step * row.low, high = label_room + step * row.high;
+        whisker.add(svg::line({low, y}, {high, y}));
+        for (const double x : {low, high}) whisker.add(svg::line({x, y - 4.5}, {x, y + 4.5}));
+        drawing.add(std::move(whisker));
+    }
+}
+
+void draw_row(const Row& row, double y, text::Element& drawing)
+{
+    drawing.add(svg::label({label_room - 10.0, y + 4.5}, word_of(row.pathway), svg::Anchor::end));
     // What nobody has measured is drawn as an outline.
-    const char* look = is_barely_known(line.pathway) ? "bar vague" : "bar";
-    if (level > 0) drawing.add(svg::rect(label_room, y - bar_height / 2.0, step * level, bar_height).with("class", look));
-    drawing.add(svg::label({label_room + step * level + 8.0, y + 4.5}, told_share(line)));
+    const char* look = is_barely_known(row.pathway) ? "bar vague" : "bar";
+    if (row.level > 0) drawing.add(svg::rect(label_room, y - bar_height / 2.0, step * row.level, bar_height).with("class", look));
+    if (row.low < row.high) draw_whisker(row, y, drawing);
+    drawing.add(svg::label({label_room + step * std::max(row.level, row.high) + 8.0, y + 4.5}, row.told));
+}
+
+text::Element chart_of(const std::vector<Row>& rows)
+{
+    const double bottom = head + row_height * static_cast<double>(rows.size());
+    std::string description = "Share of all lead that left the work area, in words";
+    for (const Row& row : rows) fmt::format_to(std::back_inserter(description), "; {}: {}", word_of(row.pathway), row.told);
+    text::Element drawing = svg::drawing(width, bottom + 6.0, "Lead that left the work area, by pathway", description);
+    draw_head(drawing, bottom);
+    for (std::size_t i = 0; i < rows.size(); ++i) draw_row(rows[i], head + row_height * (static_cast<double>(i) + 0.5), drawing);
+    drawing.add(svg::line({label_room, head - 4.0}, {label_room, bottom}).with("class", "axis"));
+    return drawing;
+}
+
+template <class Line>
+text::Element chart_of_lines(const std::vector<Line>& lines)
+{
+    std::vector<Row> rows;
+    for (const Line& line : lines) rows.push_back(row_of(line));
+    return chart_of(rows);
 }
 
 }
@@ -57,16 +110,17 @@ std::string told_share(const PathwayLine& line)
     return is_barely_known(line.pathway) && line.share > 0.0 ? word + ", possible only" : word;
 }
 
-text::Element pathway_chart(const std::vector<PathwayLine>& pathways)
+std::string told_share(const PathwayBand& band)
 {
-    const double bottom = head + row_height * static_cast<double>(pathways.size());
-    std::string description = "Share of all lead that left the work area, in words";
-    for (const PathwayLine& line : pathways) fmt::format_to(std::back_inserter(description), "; {}: {}", word_of(line.pathway), told_share(line));
-    text::Element drawing = svg::drawing(width, bottom + 6.0, "Lead that left the work area, by pathway", description);
-    draw_head(drawing, bottom);
-    for (std::size_t i = 0; i < pathways.size(); ++i) draw_row(pathways[i], head + row_height * (static_cast<double>(i) + 0.5), drawing);
-    drawing.add(svg::line({label_room, head - 4.0}, {label_room, bottom}).with("class", "axis"));
-    return drawing;
+    const std::string low = share_in_words(band.share.low), median = share_in_words(band.share.median), high = share_in_words(band.share.high);
+    if (!(band.share.high > 0.0)) return "none";
+    if (is_barely_known(band.pathway)) return "possible, up to " + high;
+    if (band.share.runs == 1) return median + " (one run)";
+    return low == high ? median + " (steady)" : fmt::format("{} ({} to {})", median, low, high);
 }
+
+text::Element pathway_chart(const std::vector<PathwayLine>& pathways) { return chart_of_lines(pathways); }
+
+text::Element pathway_chart(const std::vector<PathwayBand>& pathways) { return chart_of_lines(pathways); }
 
 }

@@ -86,7 +86,7 @@ Element draw_opening(const job::Zone& zone, const job::Opening& opening, const d
     Element group = svg::group("opening");
     group.add(Element("title").say(fmt::format("{}, {}{}{}", opening.title, shot.is_open ? "open" : "closed", shot.is_covered ? ", covered" : "",
                                                shot.has_flap ? ", with flap door" : "")));
-    const bool is_register = opening.kind == job::OpeningKindOf::supply || opening.kind == job::OpeningKindOf::return_air;
+    const bool is_register = job::is_register(opening.kind);
     if (!is_register) group.add(line_along(wall, "gap"));
     draw_leaf_or_glass(opening, shot, wall, group);
     if (shot.has_flap) group.add(flap(wall));

@@ -88,7 +88,10 @@ Report make_report(const Inputs& inputs, const Job& job)
 
 std::string result_line(const Report& report)
 {
-    if (report.sheet.is_passed) return "Passed as practice: no critical rule of the book was broken.";
+    const rules::MarkingSheet& sheet = report.sheet;
+    if (!sheet.outside.empty()) return fmt::format("The rule book asks nothing here: {}.", sheet.outside);
+    if (sheet.is_passed) return "Passed as practice: no critical rule of the book was broken.";
+    if (sheet.critical.empty()) return fmt::format("NOT PASSED: no critical rule was broken, but {}.", fmt::join(why_not_passed(sheet), "; "));
     std::string rules;
     for (const std::string& id : report.sheet.critical) {
         const FaultLine* fault = find_fault(report.faults, id);

@@ -4,6 +4,7 @@
 #include "debrief/mark_line.hpp"
 #include "debrief/outcome.hpp"
 #include "debrief/place_line.hpp"
+#include "debrief/plan_bands.hpp"
 #include "debrief/step_line.hpp"
 #include "drill/film.hpp"
 #include "rules/marking_sheet.hpp"
@@ -42,6 +43,7 @@ struct Report {
 
     Outcome outcome;
     std::vector<PlaceLine> places;
+    std::optional<PlanBands> bands;     ///< of the same plan over many seeds; without them every level is a single run's
 
     std::vector<plan::Raster> rasters;  ///< [zone]
     std::size_t work_room = 0;

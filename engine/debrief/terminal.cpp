@@ -3,6 +3,8 @@
 #include "core/hash.hpp"
 #include "core/insist.hpp"
 #include "debrief/fault_mark.hpp"
+#include "debrief/legal_order.hpp"
+#include "debrief/level.hpp"
 #include "debrief/pathway_chart.hpp"
 #include "debrief/wording.hpp"
 #include "text/show.hpp"
@@ -70,24 +72,65 @@ std::string meter(double share)
     return std::string(level, '#') + std::string(5 - level, '.');
 }
 
-std::string pathway_table(const Report& report, std::size_t width)
+std::string pathway_table(const Outcome& outcome, std::size_t width)
 {
     TextTable table{{{"Rank", Align::right}, {"Way out"}, {"Share"}, {"In words"}}, {}};
     int rank = 0;
-    for (const PathwayLine& line : report.outcome.pathways)
+    for (const PathwayLine& line : outcome.pathways)
         if (line.share > 0.0)
             table.rows.push_back({std::to_string(++rank), std::string(word_of(line.pathway)), meter(line.share), told_share(line)});
     if (table.rows.empty()) return title("In this run no lead left the work area.");
     return title("Share of the lead that got out, by pathway") + text::lay_out(table, width);
 }
 
+std::string pathway_table(const Outcome& outcome, const PlanBands& bands, std::size_t width)
+{
+    TextTable table{{{"Rank", Align::right}, {"Way out"}, {"Share"}, {"In words"}, {"This run"}}, {}};
+    for (const PathwayBand& band : bands.pathways)
+        if (band.share.high > 0.0)
+            table.rows.push_back({band.rank > 0 ? std::to_string(band.rank) : "", std::string(word_of(band.pathway)), meter(is_barely_known(band.pathway) ? 0.0 : band.share.median), told_share(band),
+                                  told_share(line_of(outcome, band.pathway))});
+    if (table.rows.empty()) return title("In none of the runs did lead leave the work area.");
+    return title(fmt::format("Share of the lead that got out, by pathway: median of {}", counted(bands.runs, "run", "runs"))) + text::lay_out(table, width);
+}
+
 std::string loading_table(const Report& report, std::size_t width)
 {
-    TextTable table{{{"Lead at the end"}, {"Loading", Align::right}, {"How to read it"}}, {}};
-    for (const SurfaceLine& line : report.outcome.surfaces)
-        if (line.role != site::SurfaceRole::wall)
-            table.rows.push_back({as_sentence(line.name), text::show_short(line.lead), std::string(loading_note)});
+    TextTable table{{{"Lead at the end"}}, {}};
+    for (const std::string& head : level_heads(report)) table.columns.push_back({head, Align::right});
+    table.columns.push_back({"How to read it"});
+    for (const SurfaceLine& line : report.outcome.surfaces) {
+        if (line.role == site::SurfaceRole::wall) continue;
+        const Level level = level_of(line.lead, report.bands ? report.bands->of_surface(line.surface) : nullptr);
+        std::vector<std::string> row{as_sentence(line.name)};
+        for (std::string& text : level_texts(report, level)) row.push_back(std::move(text));
+        row.emplace_back(level.note);
+        table.rows.push_back(std::move(row));
+    }
     return "\n" + text::lay_out(table, width);
+}
+
+std::string breathed_table(const Report& report, std::size_t width)
+{
+    TextTable table{{{"Lead that the crew breathed"}}, {}};
+    for (const std::string& head : exposure_heads(report)) table.columns.push_back({head, Align::right});
+    table.columns.push_back({"How to read it"});
+    for (std::size_t i = 0; i < report.outcome.breathed.size(); ++i) {
+        const BreathedLine& line = report.outcome.breathed[i];
+        const Level level = level_of(line.lead, report.bands ? report.bands->find(Measured::exposure, i) : nullptr);
+        std::vector<std::string> row{line.who};
+        for (std::string& text : level_texts(report, level)) row.push_back(std::move(text));
+        row.emplace_back(level.note);
+        table.rows.push_back(std::move(row));
+    }
+    return "\n" + text::lay_out(table, width) + text::paragraph(exposure_note, width);
+}
+
+/// How the plan fared with other seeds, and what the bands are.
+std::string study_lines(const Report& report, std::size_t width)
+{
+    if (!report.bands) return {};
+    return "\n" + text::paragraph(study_line(*report.bands), width) + text::paragraph(source_line(*report.bands), width);
 }
 
 std::string last_lines(std::size_t width)
@@ -157,33 +200,86 @@ std::string rules_beside(const Report& a, const Report& b, std::size_t width)
     return table.rows.empty() ? title("Neither plan broke a rule of the book.") : "\n" + text::lay_out(table, width);
 }
 
+/// Bands stand beside each other only when both plans have them.
+bool has_bands(const Report& a, const Report& b) { return a.bands && b.bands; }
+
+std::string told_beside(const Report& report, dust::Pathway pathway, bool is_banded)
+{
+    if (!is_banded) {
+        const double share = line_of(report.outcome, pathway).share;
+        return fmt::format("{} {:<6}", meter(share), share_in_words(share));
+    }
+    for (const PathwayBand& band : report.bands->pathways)
+        if (band.pathway == pathway) return is_barely_known(pathway) ? told_share(band) : fmt::format("{} {}", meter(band.share.median), told_share(band));
+    return "..... none";
+}
+
 std::string pathways_beside(const Report& a, const Report& b, std::size_t width)
 {
-    TextTable table{{{"Way out, share of what got out"}, {"A"}, {"B"}}, {}};
-    const auto told = [](const Report& report, dust::Pathway pathway) {
-        for (const PathwayLine& line : report.outcome.pathways)
-            if (line.pathway == pathway) return fmt::format("{} {:<6}", meter(line.share), share_in_words(line.share));
-        return std::string("..... none  ");
-    };
-    for (const PathwayLine& line : a.outcome.pathways) {
-        const std::string_view doubt = is_barely_known(line.pathway) ? " (possible only)" : "";
-        table.rows.push_back({fmt::format("{}{}", word_of(line.pathway), doubt), told(a, line.pathway), told(b, line.pathway)});
-    }
-    table.rows.push_back({"All lead that got out", show_roughly(a.outcome.outside.lead), show_roughly(b.outcome.outside.lead)});
+    const bool is_banded = has_bands(a, b);
+    TextTable table{{{is_banded ? "Way out, median share of what got out (band)" : "Way out, share of what got out"}, {"A"}, {"B"}}, {}};
+    std::vector<dust::Pathway> order;
+    if (is_banded)
+        for (const PathwayBand& band : a.bands->pathways) order.push_back(band.pathway);
+    else
+        for (const PathwayLine& line : a.outcome.pathways) order.push_back(line.pathway);
+    for (const dust::Pathway pathway : order)
+        table.rows.push_back({fmt::format("{}{}", word_of(pathway), is_barely_known(pathway) ? " (possible only)" : ""), told_beside(a, pathway, is_banded), told_beside(b, pathway, is_banded)});
     return "\n" + text::lay_out(table, width);
+}
+
+std::string lower_first(std::string text)
+{
+    if (!text.empty() && text.front() >= 'A' && text.front() <= 'Z') text.front() = static_cast<char>(text.front() - 'A' + 'a');
+    return text;
+}
+
+/// A level of both runs: median, band and this run, a row each, or this run alone.
+/// @param heads  what the rows are, level_heads() or exposure_heads()
+void add_beside(std::string_view where, const Level& in_a, const Level& in_b, const std::vector<std::string>& heads, TextTable& table)
+{
+    const auto add = [&](std::string what, const std::string& told_a, const std::string& told_b) { table.rows.push_back({std::move(what), told_a, told_b, std::string(in_a.note)}); };
+    if (in_a.median.empty() || in_b.median.empty()) return add(std::string(where), in_a.own, in_b.own);
+    add(fmt::format("{}: {}", where, lower_first(heads[0])), in_a.median, in_b.median);
+    add("- " + lower_first(heads[1]), in_a.range, in_b.range);
+    add("- this run", in_a.own, in_b.own);
+}
+
+const Band* band_in(const Report& report, Measured what, bool is_banded) { return is_banded ? report.bands->find(what) : nullptr; }
+
+/// The worst of a kind of surface in each run of the study.
+const Band* worst_floor(const Report& report, Measured what, bool is_banded)
+{
+    const Band* worst = nullptr;
+    if (!is_banded) return worst;
+    for (const auto& [column, band] : report.bands->columns)
+        if (column.what == what && (worst == nullptr || band.median > worst->median)) worst = &band;
+    return worst;
 }
 
 std::string loadings_beside(const Report& a, const Report& b, std::size_t width)
 {
+    const bool is_banded = has_bands(a, b);
     TextTable table = two_columns("Lead at the end");
     table.columns.push_back({"How to read it"});
-    const auto add = [&](std::string_view where, Loading in_a, Loading in_b) {
-        table.rows.push_back({std::string(where), text::show_short(in_a), text::show_short(in_b), std::string(loading_note)});
-    };
-    add("Work room, floor", a.outcome.floor, b.outcome.floor);
-    add("Worst sill", a.outcome.sill, b.outcome.sill);
-    add("Beyond the entrance, floor", a.outcome.hall_floor, b.outcome.hall_floor);
-    return "\n" + text::lay_out(table, width);
+    const auto sill = [&](const Report& report) { return is_banded && report.bands->worst_sill ? &*report.bands->worst_sill : nullptr; };
+    const auto floor = [&](const Report& report, Measured what) { return worst_floor(report, what, is_banded); };
+    add_beside("Work room, floor", level_of(a.outcome.floor, floor(a, Measured::work_floor)), level_of(b.outcome.floor, floor(b, Measured::work_floor)), level_heads(a), table);
+    add_beside("Worst sill", level_of(a.outcome.sill, sill(a)), level_of(b.outcome.sill, sill(b)), level_heads(a), table);
+    add_beside("Beyond the entrance, floor", level_of(a.outcome.hall_floor, floor(a, Measured::passage_floor)), level_of(b.outcome.hall_floor, floor(b, Measured::passage_floor)), level_heads(a), table);
+    add_beside("All lead that got out", level_of(a.outcome.outside.lead, band_in(a, Measured::outside, is_banded)), level_of(b.outcome.outside.lead, band_in(b, Measured::outside, is_banded)), level_heads(a), table);
+    for (std::size_t i = 0; i < std::min(a.outcome.breathed.size(), b.outcome.breathed.size()); ++i) {
+        const auto band = [&](const Report& report) { return is_banded ? report.bands->find(Measured::exposure, i) : nullptr; };
+        const std::string who = a.outcome.breathed[i].who.substr(0, a.outcome.breathed[i].who.find(','));
+        add_beside("Breathed by " + who, level_of(a.outcome.breathed[i].lead, band(a)), level_of(b.outcome.breathed[i].lead, band(b)), exposure_heads(a), table);
+    }
+    return "\n" + text::lay_out(table, width) + text::paragraph(exposure_note, width);
+}
+
+std::string studies_beside(const Report& a, const Report& b, std::size_t width)
+{
+    if (!has_bands(a, b)) return {};
+    return "\n" + text::paragraph("A: " + study_line(*a.bands), width) + text::paragraph("B: " + study_line(*b.bands), width) + text::paragraph(source_line(*a.bands), width);
 }
 
 std::string why_not_alike(const Report& a, const Report& b)
@@ -205,8 +301,10 @@ std::string sheet_text(const Report& report, std::size_t width)
     insist(width >= 60, "a debrief on a terminal needs 60 columns");
     std::string out = head(report, width) + "\n" + text::paragraph(result_line(report), width) + text::paragraph(score_line(report), width);
     if (!report.marks.empty()) out += charges(report, width);
+    out += legal_order_text(report, width);
     out += fault_list(report, width);
-    out += pathway_table(report, width) + loading_table(report, width);
+    out += report.bands ? pathway_table(report.outcome, *report.bands, width) : pathway_table(report.outcome, width);
+    out += loading_table(report, width) + breathed_table(report, width) + study_lines(report, width);
     out += "\n" + text::paragraph(fmt::format("The run can be repeated: seed {}, {}, site at the end {}.", report.seed, counted(report.steps.size(), "step", "steps"), to_hex(report.end_hash)), width);
     return out + last_lines(width);
 }
@@ -219,7 +317,7 @@ std::string side_by_side(const Report& a, const Report& b, std::size_t width)
     out += text::paragraph(fmt::format("Book: {}, {}", a.sheet.book, a.sheet.edition), width);
     const std::string warning = why_not_alike(a, b);
     if (!warning.empty()) out += text::paragraph(warning, width);
-    return out + marks_beside(a, b, width) + rules_beside(a, b, width) + pathways_beside(a, b, width) + loadings_beside(a, b, width) + last_lines(width);
+    return out + marks_beside(a, b, width) + rules_beside(a, b, width) + pathways_beside(a, b, width) + loadings_beside(a, b, width) + studies_beside(a, b, width) + last_lines(width);
 }
 
 }

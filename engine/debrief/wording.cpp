@@ -39,11 +39,37 @@ constexpr std::array<std::string_view, dust::pathway_count> ways_out{
     "Taken back by cleaning beyond the work area.",
 };
 
+constexpr std::array<std::string_view, dust::pathway_count> knowledge{
+    "",
+    "Settling and filters are well known; how much air an open return draws and what its leaks pass is judgment.",
+    "Leak areas are judgment, two and a half times more or less; what coarse dust does in a slit is hardly measured.",
+    "The air swapped in a passage was measured on rigid hospital doors, never on a flap.",
+    "What soles pick up and lose was measured, in few studies and not on renovation dust.",
+    "Clothing was measured with household dust in one study; shaking it out was not.",
+    "No measurement was found: judgment.",
+    "No measurement was found; ten times more or less. Possible only.",
+    "No measurement was found; ten times more or less. Possible only.",
+    "",
+};
+
+constexpr std::array<std::string_view, 6> what_is_left_out{
+    "Air inside a room drifts and is stirred smoothly: no jet from a supply, no plume over a heater. Where dust goes first is a picture.",
+    "Weather comes as small gusts on a steady house: no storms, no season, no stove or dryer switched on halfway.",
+    "People walk, work and clean evenly. No child runs in, nobody trips, nobody hurries more in the afternoon.",
+    "Dust does not clump, charge or get wet through, and no fume of hot paint is counted.",
+    "Old dust lies evenly on floors, sills and furniture before the job; nobody knows what really lies in a house.",
+    "No whole room of the model was compared with a sampled one; its parts were compared with published figures.",
+};
+
 }
 
 std::span<const std::string_view> cautions() { return all_cautions; }
 
 std::string_view how_it_leaves(dust::Pathway pathway) { return ways_out[static_cast<std::size_t>(pathway)]; }
+
+std::string_view how_well_known(dust::Pathway pathway) { return knowledge[static_cast<std::size_t>(pathway)]; }
+
+std::span<const std::string_view> left_out() { return what_is_left_out; }
 
 bool is_barely_known(dust::Pathway pathway) { return pathway == dust::Pathway::bag || pathway == dust::Pathway::sheeting_removal; }
 

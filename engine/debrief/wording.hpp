@@ -11,8 +11,16 @@
 /// Words that every debrief uses, on the page and on the terminal.
 namespace flapdoor::debrief {
 
-/// Stands beside every loading of a single run.
+/// Stands beside every loading.
+inline constexpr std::string_view model_note = "training model, not a clearance prediction";
+
+/// The same beside a loading of a single run.
 inline constexpr std::string_view loading_note = "single run, no band; training model, not a clearance prediction";
+
+/// Stands with every exposure.
+inline constexpr std::string_view exposure_note =
+    "Inhalable lead in the air that they breathe, outside any respirator, averaged over eight hours. Between jobs of one kind real exposures differ "
+    "many times over: only sampling tells what somebody breathed.";
 
 /// Stands below every score.
 inline constexpr std::string_view score_note =
@@ -23,6 +31,12 @@ std::span<const std::string_view> cautions();
 
 /// How dust gets out by a pathway, in one sentence.
 std::string_view how_it_leaves(dust::Pathway pathway);
+
+/// What is known about a pathway, in half a sentence. Says the same as docs/model.md, "How sure each pathway is".
+std::string_view how_well_known(dust::Pathway pathway);
+
+/// What the model leaves out that a real room has, a sentence each.
+std::span<const std::string_view> left_out();
 
 /// Bags and sheeting: nobody has measured their share, so it is told as possible only.
 bool is_barely_known(dust::Pathway pathway);

@@ -1,6 +1,7 @@
 #include "drill/run.hpp"
 
 #include "site/effects.hpp"
+#include "site/hands.hpp"
 #include "text/writing.hpp"
 
 #include <utility>
@@ -23,18 +24,25 @@ std::vector<job::Parameter> parameters(const job::Step& step)
 std::optional<std::string> why_not(const site::Site& site, const job::Card& card)
 {
     if (card.by.empty()) return "nobody is named to do it";
+    if (!std::holds_alternative<job::ReturnToSite>(card.step))
+        if (site::Refusal absent = site::must_be_on_site(site, card.by)) return absent;
     return std::visit([&](const auto& step) { return site::why_not(site, step, card.by); }, card.step);
 }
 
 site::Site begin(const job::Scenario& scenario, const RunOptions& options)
 {
-    site::Site site = site::build(scenario, options.seed);
+    site::Site site = site::build(scenario, options.seed, options.uncertain.value_or(dust::draw_parameters(options.seed)));
+    site.detail = options.detail;
+    site.flaps = options.flaps;
     site.threads = options.threads;
     site.watcher = options.watcher;
     return site;
 }
 
-StepHash carry_out_card(site::Site& site, const job::Card& card, int index)
+namespace {
+
+/// Carries one card out, or logs why it cannot be, and audits the books.
+void do_card(site::Site& site, const job::Card& card, int index)
 {
     job::LogEntry entry;
     entry.card = index;
@@ -57,6 +65,13 @@ StepHash carry_out_card(site::Site& site, const job::Card& card, int index)
     entry.measured = site.measured;
     site.log.entries.push_back(std::move(entry));
     site::audit(site);
+}
+
+}
+
+StepHash carry_out_card(site::Site& site, const job::Card& card, int index)
+{
+    do_card(site, card, index);
     return {index, site::fingerprint(site)};
 }
 
@@ -64,7 +79,9 @@ Run carry_out(const job::Scenario& scenario, const job::WorkPlan& plan, const Ru
 {
     Run run{plan, begin(scenario, options), {}};
     for (std::size_t i = 0; i < plan.cards.size(); ++i) {
-        run.hashes.push_back(carry_out_card(run.site, plan.cards[i], static_cast<int>(i)));
+        const auto index = static_cast<int>(i);
+        do_card(run.site, plan.cards[i], index);
+        if (options.hashes_every_card || i + 1 == plan.cards.size()) run.hashes.push_back({index, site::fingerprint(run.site)});
         if (options.after_card) options.after_card(run.site);
     }
     return run;

@@ -5,13 +5,18 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace flapdoor::drill {
 
 struct RunOptions {
     std::uint64_t seed = 1;
+    std::optional<dust::RunParameters> uncertain = {};      ///< instead of the draw that belongs to the seed
+    double detail = 1.0;                                    ///< share of the usual number of parcels, above 0 to 1
     unsigned threads = 1;
+    bool hashes_every_card = true;                          ///< otherwise only after the last: a study needs no more
+    mechanics::FlapBook flaps = {};                         ///< what other runs have worked out of flap doors; changes no result
     std::function<void(const site::Site&)> watcher = {};    ///< after every tick
     std::function<void(const site::Site&)> after_card = {}; ///< after every card, with its log entry written
 };
@@ -27,7 +32,7 @@ struct StepHash {
 struct Run {
     job::WorkPlan plan;
     site::Site site;
-    std::vector<StepHash> hashes;
+    std::vector<StepHash> hashes;   ///< after every card, or after the last one
 };
 
 /// Carries a plan out on its scenario, card by card. A card that cannot be carried out is logged with the reason and

@@ -35,6 +35,12 @@ Volume pressed_out(double filled)
     return filled > room_to_twist ? usual * 2.0 : usual;
 }
 
+double pressed_out_share(double filled)
+{
+    const Volume head_space = bag_volume * (1.0 - filled);
+    return head_space > pressed_out(filled) ? pressed_out(filled) / head_space : 1.0;
+}
+
 double burst_probability(const BagLoad& load)
 {
     insist(load.filled >= 0.0 && load.filled <= 1.0, "a bag is filled by a share");

@@ -21,6 +21,13 @@ double still_hanging(Speed settling, Time since_drop, Length height);
 /// @param filled  share of the bag's volume, 0 to 1
 Volume pressed_out(double filled);
 
+/// What a bag of the usual size holds (judgment).
+inline constexpr Volume bag_volume{0.1};
+
+/// Share of the head-space cloud that comes out when the air is pressed out: of the air over the content, all that is
+/// pressed out.
+double pressed_out_share(double filled);
+
 /// Air that an untied bag swaps each time it is moved. A gooseneck (twisted, folded over, taped) leaks none.
 inline constexpr Volume untied_swap{1e-3};
 

@@ -49,11 +49,20 @@ Release release(Activity activity, DustControl control, double units, const Emis
     const EmissionTraits& work = emission_traits(activity);
     const ControlTraits& kept = control_traits(control);
 
-    const Mass debris{work.debris_grams.typical * 1e-3 * units * draw.yield};
-    const Mass dust = debris * std::min(1.0, work.dust_share.typical * kept.dust_share.typical);
+    const Mass typical{work.debris_grams.typical * 1e-3 * units};
+    const Mass dust = typical * (std::min(1.0, work.dust_share.typical * kept.dust_share.typical) * draw.yield);
+    const Mass debris = std::max(typical, dust);
     const Mass escaping = dust * kept.escaping.typical;
     const Mass cloud = escaping * std::min(1.0, work.airborne_share.typical * kept.airborne_share.typical * draw.airborne);
     return {.chips = debris - dust, .fallen = escaping - cloud, .cloud = cloud, .captured = dust - escaping};
+}
+
+Lognormal cloud_sizes(Activity activity, const EmissionDraw& draw)
+{
+    insist(draw.cloud_median > 0.0, "a cloud has a size");
+    Lognormal sizes = emission_traits(activity).cloud;
+    sizes.median = sizes.median * draw.cloud_median;
+    return sizes;
 }
 
 double lead_fraction(Loading lead, Loading material)

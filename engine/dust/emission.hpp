@@ -52,11 +52,16 @@ const ControlTraits& control_traits(DustControl control);
 
 /// One run's draw of what varies from job to job; multipliers on the typical figures.
 struct EmissionDraw {
-    double yield = 1.0;
+    double yield = 1.0;         ///< on the dust; chips make up the rest of the debris as long as there is a rest
     double airborne = 1.0;
+    double cloud_median = 1.0;
 };
 
-/// Where the debris of a piece of work went. The four parts add up to the debris.
+/// Sizes of the cloud in that draw.
+Lognormal cloud_sizes(Activity activity, const EmissionDraw& draw);
+
+/// Where the debris of a piece of work went. The four parts add up to the debris, which a draw makes more only where it makes
+/// more dust than all the typical debris.
 struct Release {
     Mass chips;
     Mass fallen;     ///< dust that fell within reach of the work

@@ -41,12 +41,20 @@ Concentration near_field(MassRate source, AirFlow cleared, AirFlow exchange)
     return far_field(source, cleared) + source / exchange;
 }
 
+Dose dose_of_puff(Mass puff, AirFlow exchange)
+{
+    insist(puff.si >= 0.0 && exchange.si > 0.0, "the breathing zone has a wind of its own");
+    return puff / exchange;
+}
+
 Concentration eight_hour_average(std::span<const Spell> spells)
 {
-    double sum = 0.0;
-    for (const Spell& spell : spells) sum += spell.concentration.si * spell.time.si;
-    return {sum / shift.si};
+    Dose sum{};
+    for (const Spell& spell : spells) sum += spell.concentration * spell.time;
+    return eight_hour_average(sum);
 }
+
+Concentration eight_hour_average(Dose dose) { return dose / shift; }
 
 Time time_to_reach(Concentration limit, Concentration concentration)
 {

@@ -19,6 +19,15 @@ double respirable_share(Length d_ae);
 /// (an occupational-health institute's description of the near-field model).
 inline constexpr AirFlow usual_near_field_exchange{10.0 / 60.0};
 
+/// The same in a closed room with the blower off, low air motion: middle of 3 to 6 m3/min. What the site uses.
+inline constexpr AirFlow closed_room_exchange{4.5 / 60.0};
+
+/// Concentration times time: what a breathing zone got.
+using Dose = Quantity<-4, 3, 1>;
+
+/// What a puff of dust close by adds to a breathing zone, beyond what it adds to the room: mass/b, however long it takes.
+Dose dose_of_puff(Mass puff, AirFlow exchange);
+
 /// Steady concentration of the room: G over all the air that is cleaned or replaced.
 /// @param cleared  volume x (air change + deposition + other losses), above 0; insists
 Concentration far_field(MassRate source, AirFlow cleared);
@@ -35,6 +44,8 @@ struct Spell {
 
 /// Average over eight hours whatever the spells add up to: sum(C t)/8 h.
 Concentration eight_hour_average(std::span<const Spell> spells);
+
+Concentration eight_hour_average(Dose dose);
 
 /// How long one may stay in a concentration before the eight-hour average reaches a limit. At most 8 h.
 Time time_to_reach(Concentration limit, Concentration concentration);

@@ -2,9 +2,29 @@
 
 #include "core/insist.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace flapdoor::dust {
+
+namespace {
+
+/// The old dust in a part of a balance: in proportion, and never so much or so little that old or new goes below nothing.
+Picograms old_share(Picograms old, Picograms amount, Picograms balance)
+{
+    if (old.count == 0 || amount.count == 0) return {};
+    const Picograms share = part(old, static_cast<double>(amount.count) / static_cast<double>(balance.count));
+    return std::clamp(share, std::max(Picograms{}, old - (balance - amount)), std::min(old, amount));
+}
+
+}
+
+PerClass<Amount> Account::from_work() const
+{
+    PerClass<Amount> made;
+    for (const SizeClass k : all_classes()) made[k] = balance[k] - old[k];
+    return made;
+}
 
 Amount total(const PerClass<Amount>& amounts)
 {
@@ -15,7 +35,7 @@ Amount total(const PerClass<Amount>& amounts)
 
 AccountId Ledger::open(std::string name, Side side)
 {
-    accounts_.push_back({std::move(name), side, {}});
+    accounts_.push_back({std::move(name), side, {}, {}});
     return accounts_.size() - 1;
 }
 
@@ -36,11 +56,14 @@ void Ledger::move(Holding from, Holding to, SizeClass k, Amount amount, Pathway 
     insist(from.held.dust >= amount.dust && from.held.lead >= amount.lead, "no more is moved than is there");
     Account& giver = accounts_.at(from.account);
     Account& taker = accounts_.at(to.account);
-    book_crossing(giver.side, taker.side, k, amount, pathway);
+    const Amount old{old_share(giver.old[k].dust, amount.dust, giver.balance[k].dust), old_share(giver.old[k].lead, amount.lead, giver.balance[k].lead)};
+    book_crossing(giver.side, taker.side, k, amount - old, pathway);
     from.held -= amount;
     giver.balance[k] -= amount;
+    giver.old[k] -= old;
     to.held += amount;
     taker.balance[k] += amount;
+    taker.old[k] += old;
 }
 
 void Ledger::release(AccountId paint, Holding to, SizeClass k, Amount amount)
@@ -52,12 +75,25 @@ void Ledger::release(AccountId paint, Holding to, SizeClass k, Amount amount)
     accounts_[to.account].balance[k] += amount;
 }
 
+void Ledger::find(AccountId before, Holding to, SizeClass k, Amount amount)
+{
+    insist(accounts_.at(before).side == Side::before && accounts_.at(to.account).side != Side::paint, "old dust comes from what lay there before");
+    insist(amount.dust.count >= 0 && amount.lead.count >= 0, "amounts found are not negative");
+    Account& source = accounts_[before];
+    Account& taker = accounts_[to.account];
+    source.balance[k] -= amount;
+    source.old[k] -= amount;
+    to.held += amount;
+    taker.balance[k] += amount;
+    taker.old[k] += amount;
+}
+
 void Ledger::move_account(AccountId id, Side side, Pathway pathway)
 {
     Account& account = accounts_.at(id);
     if (account.side == side) return;
     if ((account.side == Side::outside) == (side == Side::outside)) pathway = Pathway::none;
-    for (const SizeClass k : all_classes()) book_crossing(account.side, side, k, account.balance[k], pathway);
+    for (const SizeClass k : all_classes()) book_crossing(account.side, side, k, account.balance[k] - account.old[k], pathway);
     account.side = side;
 }
 
@@ -65,14 +101,16 @@ bool Ledger::closes() const
 {
     for (const SizeClass k : all_classes()) {
         Amount all;
+        Amount old;
         Amount outside;
         Amount crossed;
         for (const Account& account : accounts_) {
             all += account.balance[k];
-            if (account.side == Side::outside) outside += account.balance[k];
+            old += account.old[k];
+            if (account.side == Side::outside) outside += account.balance[k] - account.old[k];
         }
         for (const auto& by_pathway : crossed_) crossed += by_pathway[k];
-        if (!all.is_zero() || outside != crossed) return false;
+        if (!all.is_zero() || !old.is_zero() || outside != crossed) return false;
     }
     return true;
 }
@@ -85,11 +123,27 @@ Amount Ledger::released() const
     return sum;
 }
 
+Amount Ledger::found() const
+{
+    Amount sum;
+    for (const Account& account : accounts_)
+        if (account.side == Side::before) sum = sum - total(account.balance);
+    return sum;
+}
+
 Amount Ledger::on(Side side) const
 {
     Amount sum;
     for (const Account& account : accounts_)
-        if (account.side == side) sum += total(account.balance);
+        if (account.side == side) sum += total(account.from_work());
+    return sum;
+}
+
+Amount Ledger::old_on(Side side) const
+{
+    Amount sum;
+    for (const Account& account : accounts_)
+        if (account.side == side) sum += total(account.old);
     return sum;
 }
 

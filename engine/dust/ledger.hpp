@@ -29,7 +29,8 @@ enum class Side {
     paint,      ///< the film the dust came from: its balance is minus what was released
     inside,     ///< in the work area: its air, its surfaces, the people and tools in it
     outside,    ///< anywhere else in or around the building: what the job must avoid
-    contained   ///< out of the world: sealed bags, vacuum and filter contents, wash water
+    contained,  ///< out of the world: sealed bags, vacuum and filter contents, wash water
+    before      ///< where the dust came from that lay there before the job: its balance is minus what was found
 };
 
 using AccountId = std::size_t;
@@ -38,6 +39,9 @@ struct Account {
     std::string name;
     Side side = Side::inside;
     PerClass<Amount> balance;
+    PerClass<Amount> old;       ///< of the balance: what lay there before the job
+
+    PerClass<Amount> from_work() const;     ///< of the balance: what the job made
 };
 
 /// An account and the place in it where an amount is physically held. Both change together, or not at all.
@@ -46,8 +50,11 @@ struct Holding {
     AccountId account;
 };
 
-/// Double-entry books of dust and lead by host, size class and pathway. The accounts always add up to zero; what is
-/// outside is always what crossed by some pathway.
+/// Double-entry books of dust and lead by host, size class and pathway. The accounts always add up to zero; what the job
+/// made and is outside is always what crossed by some pathway.
+///
+/// Old dust that lay there before the job is booked apart within each account, so that nobody is blamed for it: an account
+/// counts as well mixed, and what leaves it takes old and new along in proportion. Pathways and sides count what the job made.
 class Ledger {
 public:
     AccountId open(std::string name, Side side);
@@ -59,21 +66,26 @@ public:
     /// Fresh dust from the paint film into a holding.
     void release(AccountId paint, Holding to, SizeClass k, Amount amount);
 
+    /// Old dust into a holding on any side, out of the account of what lay there before.
+    void find(AccountId before, Holding to, SizeClass k, Amount amount);
+
     /// A whole account changes sides, with all it holds: a worker walks out, a bag is carried out.
     /// @param pathway  as for move
     void move_account(AccountId account, Side side, Pathway pathway);
 
     const std::vector<Account>& accounts() const { return accounts_; }
     const Account& account(AccountId id) const { return accounts_.at(id); }
-    /// Net amount that went outside by a pathway.
+    /// Net amount of what the job made that went outside by a pathway.
     const PerClass<Amount>& crossed(Pathway pathway) const { return crossed_[static_cast<std::size_t>(pathway)]; }
 
-    /// Does every class of dust and lead add up to 0 pg over all accounts, and is all that is outside accounted for by
-    /// pathways?
+    /// Does every class of dust and lead, old dust by itself too, add up to 0 pg over all accounts, and is all that the job
+    /// made and is outside accounted for by pathways?
     bool closes() const;
 
-    Amount released() const;    ///< all that ever left the paint
-    Amount on(Side side) const;
+    Amount released() const;        ///< all that ever left the paint
+    Amount found() const;           ///< all that lay there before
+    Amount on(Side side) const;     ///< what the job made and is there now
+    Amount old_on(Side side) const; ///< what lay somewhere before the job and is there now
 
 private:
     void book_crossing(Side from, Side to, SizeClass k, Amount amount, Pathway pathway);
@@ -92,5 +104,5 @@ template <> struct Words<dust::Pathway> {
     static constexpr std::array<std::string_view, dust::pathway_count> words{
         "none", "return air", "seams and undercuts", "doorway and flap", "shoes", "clothing", "tools", "bags", "sheeting removal", "cleaned up or carried back"};
 };
-template <> struct Words<dust::Side> { static constexpr std::array<std::string_view, 4> words{"paint", "inside", "outside", "contained"}; };
+template <> struct Words<dust::Side> { static constexpr std::array<std::string_view, 5> words{"paint", "inside", "outside", "contained", "there before"}; };
 }

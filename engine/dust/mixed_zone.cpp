@@ -4,6 +4,7 @@
 #include "core/steady.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace flapdoor::dust {
 
@@ -48,6 +49,68 @@ double settled_share(const Lognormal& cloud, Length ceiling, Time time, const Ai
         weights += weight;
     }
     return settled / weights;
+}
+
+namespace {
+
+/// One stretch, short enough for the series: sum over n of P^n start, each weighted by the time that n or more events take.
+std::vector<double> short_integrals(const CoupledZones& zones, const std::vector<double>& start, double fastest, double time)
+{
+    const std::size_t count = zones.loss.size();
+    const double mean = fastest * time;
+    std::vector<double> state = start;
+    std::vector<double> next(count);
+    std::vector<double> integrals(count, 0.0);
+    double chance = steady::exp(-mean);      // of n events
+    double more = -steady::expm1(-mean);     // of more than n
+    const double least = 1e-14 * more;
+    for (int n = 1; more > least; ++n) {
+        for (std::size_t z = 0; z < count; ++z) integrals[z] += state[z] * (more / fastest);
+        for (std::size_t to = 0; to < count; ++to) {
+            double sum = state[to] * (1.0 - zones.loss[to].si / fastest);
+            for (std::size_t from = 0; from < count; ++from) sum += state[from] * (zones.passing[to * count + from].si / fastest);
+            next[to] = sum;
+        }
+        state.swap(next);
+        chance *= mean / n;
+        more -= chance;
+    }
+    return integrals;
+}
+
+}
+
+std::vector<double> time_integrals(const CoupledZones& zones, const std::vector<double>& start, Time spell)
+{
+    const std::size_t count = zones.loss.size();
+    insist(start.size() == count && zones.passing.size() == count * count && spell.si >= 0.0, "one mass and one row of rates per zone");
+    double fastest = 0.0;
+    for (std::size_t from = 0; from < count; ++from) {
+        double passed = 0.0;
+        for (std::size_t to = 0; to < count; ++to) passed += zones.passing[to * count + from].si;
+        insist(passed <= zones.loss[from].si * (1.0 + 1e-12), "a zone passes on no more than it loses");
+        fastest = std::max(fastest, zones.loss[from].si);
+    }
+    std::vector<double> sum(count, 0.0);
+    if (!(fastest > 0.0)) {
+        for (std::size_t z = 0; z < count; ++z) sum[z] = start[z] * spell.si;
+        return sum;
+    }
+    // At most 16 events of the fastest rate on average in a stretch: the weights then span a range that rounding leaves alone.
+    constexpr double most_events = 16.0;
+    const double stretches = std::ceil(std::max(1.0, fastest * spell.si / most_events));
+    const double stretch = spell.si / stretches;
+    std::vector<double> state = start;
+    for (double done = 0.0; done < stretches; done += 1.0) {
+        const std::vector<double> part = short_integrals(zones, state, fastest, stretch);
+        for (std::size_t to = 0; to < count; ++to) {
+            double change = -zones.loss[to].si * part[to];
+            for (std::size_t from = 0; from < count; ++from) change += zones.passing[to * count + from].si * part[from];
+            state[to] = std::max(0.0, state[to] + change);
+            sum[to] += part[to];
+        }
+    }
+    return sum;
 }
 
 }

@@ -47,10 +47,21 @@ SheetLoss sheet_removal(SheetHandling handling)
     return {};
 }
 
+namespace {
+
+constexpr Loading ordinary = 0.1_gpm2;
+
+}
+
 MassRate chores_source(double mg_per_min, Loading fine_dust)
 {
-    constexpr Loading ordinary = 0.1_gpm2;
     return MassRate{mg_per_min * 1e-6 / 60.0} * std::clamp(fine_dust / ordinary, 0.0, 100.0);
+}
+
+double raised_by_chore(Exposure exposure)
+{
+    insist(exposure.si >= 0.0, "time runs forward");
+    return std::min(1.0, chores_source(chores_mg_per_min.typical, ordinary) * exposure / ordinary);
 }
 
 }

@@ -53,4 +53,11 @@ SheetLoss sheet_removal(SheetHandling handling);
 inline constexpr Band chores_mg_per_min{0.37, 0.1, 1.4};
 MassRate chores_source(double mg_per_min, Loading fine_dust);
 
+/// The same as a share of the fine dust of the area that is worked over, up to a loading of 10 g/m2: 0.0037 per min/m2.
+/// @return  0 to 1, for the classes below 5 um
+double raised_by_chore(Exposure exposure);
+
+/// Does a chore raise dust of that size?
+constexpr bool is_raised_by_chore(SizeClass size) { return size <= SizeClass::um_2_5; }
+
 }

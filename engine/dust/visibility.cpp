@@ -32,11 +32,13 @@ double contrast_factor(Background background)
 
 double light_factor(Light light) { return light == Light::raking ? 0.25 : 1.0; }
 
-double seen_probability(double coverage, Background background, Light light)
+double seen_probability(double coverage, Background background, Light light) { return seen_probability(coverage, background, light_factor(light)); }
+
+double seen_probability(double coverage, Background background, double light)
 {
-    insist(coverage >= 0.0, "coverage is not negative");
+    insist(coverage >= 0.0 && light > 0.0, "coverage is not negative, and there is some light");
     if (coverage == 0.0) return 0.0;
-    const double half_seen = just_seen * contrast_factor(background) * light_factor(light);
+    const double half_seen = just_seen * contrast_factor(background) * light;
     const double slope = 2.0 * steady::log(9.0) / steady::log(4.0);   // logit(0.9) - logit(0.1) = 2 ln 9
     return 1.0 / (1.0 + steady::exp(-slope * steady::log(coverage / half_seen)));
 }

@@ -37,6 +37,8 @@ double light_factor(Light light);
 /// Chance that a person who looks sees the dust: logistic in ln(coverage), one half at 0.2 % times contrast times light;
 /// 10 to 90 % spans a factor of 4 (judgment on the threshold above).
 /// @param coverage  0 or more; insists
+/// @param light     factor on the coverage that it takes, above 0: 1 in ordinary light, more in dim light; insists
+double seen_probability(double coverage, Background background, double light);
 double seen_probability(double coverage, Background background, Light light);
 
 }

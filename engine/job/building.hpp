@@ -9,11 +9,16 @@
 
 namespace flapdoor::job {
 
+enum class Language { english, spanish };
 enum class HousingKind { dwelling, child_occupied_facility, other };
 enum class FloorKind { smooth, linoleum, wood, cracked, carpet };
 enum class ZoneRole { work_room, passage, room, closet };
 enum class WallSide { south, east, north, west };
-enum class OpeningKindOf { door, window, supply, return_air };
+enum class OpeningKindOf { door, window, supply, return_air, exhaust };
+
+/// A hole in the wall that a duct ends in: it is closed and covered. An exhaust (range hood, bath fan) leads outdoors,
+/// the others to the air handling.
+constexpr bool is_register(OpeningKindOf kind) { return kind == OpeningKindOf::supply || kind == OpeningKindOf::return_air || kind == OpeningKindOf::exhaust; }
 
 /// Whose house it is and when it was built: decides whether the rule applies.
 struct Building {
@@ -21,6 +26,7 @@ struct Building {
     int built = 0;
     HousingKind housing = HousingKind::dwelling;
     bool has_young_child = false;
+    Language occupants_read = Language::english;
 
     static void fields(auto& self, auto&& visit)
     {
@@ -28,6 +34,7 @@ struct Building {
         visit("built", self.built, required, Range{1600, 2100}, About{"year it was built"});
         visit("housing", self.housing, About{"who uses it"});
         visit("has-young-child", self.has_young_child, About{"a child under six lives there or visits regularly"});
+        visit("occupants-read", self.occupants_read, About{"the language they read best"});
     }
 };
 
@@ -41,6 +48,8 @@ struct Zone {
     Length depth{};     ///< south to north
     Length ceiling = 8.0_ft;
     FloorKind floor = FloorKind::wood;
+    Loading dust_before = 0.3_gpm2;     ///< on its floor and on what stands there, before the job
+    Loading lead_before = 5.0_ugpft2;   ///< in that dust
 
     static void fields(auto& self, auto&& visit)
     {
@@ -53,6 +62,27 @@ struct Zone {
         visit("depth", self.depth, required, Range{1.0_ft, 60.0_ft}, About{"south to north"});
         visit("ceiling", self.ceiling, Range{6.0_ft, 20.0_ft}, About{"height of the ceiling"});
         visit("floor", self.floor, About{"decides how dust sits and how it cleans"});
+        visit("dust-before", self.dust_before, Range{0.0_gpm2, 50.0_gpm2}, About{"old dust on its floor and furniture"});
+        visit("lead-before", self.lead_before, Range{0.0_ugpft2, 10000.0_ugpft2}, About{"lead in the old dust"});
+    }
+};
+
+/// Fitted carpet on part of a zone's floor. What it leaves bare is a hard floor of its own.
+struct Carpet {
+    CarpetId id;
+    std::string title;
+    ZoneId zone;
+    Length west{}, south{}, width{}, depth{};
+
+    static void fields(auto& self, auto&& visit)
+    {
+        visit("id", self.id, required);
+        visit("title", self.title, required);
+        visit("zone", self.zone, required, About{"on whose floor it lies"});
+        visit("west", self.west, required, Range{-300.0_ft, 300.0_ft}, About{"x of its west edge"});
+        visit("south", self.south, required, Range{-300.0_ft, 300.0_ft}, About{"y of its south edge"});
+        visit("width", self.width, required, Range{1.0_ft, 60.0_ft}, About{"west to east"});
+        visit("depth", self.depth, required, Range{1.0_ft, 60.0_ft}, About{"south to north"});
     }
 };
 
@@ -112,8 +142,9 @@ struct AirHandling {
 
 namespace flapdoor::inline core {
 template <> struct Words<job::HousingKind> { static constexpr std::array<std::string_view, 3> words{"dwelling", "child-occupied-facility", "other"}; };
+template <> struct Words<job::Language> { static constexpr std::array<std::string_view, 2> words{"english", "spanish"}; };
 template <> struct Words<job::FloorKind> { static constexpr std::array<std::string_view, 5> words{"smooth", "linoleum", "wood", "cracked", "carpet"}; };
 template <> struct Words<job::ZoneRole> { static constexpr std::array<std::string_view, 4> words{"work-room", "passage", "room", "closet"}; };
 template <> struct Words<job::WallSide> { static constexpr std::array<std::string_view, 4> words{"south", "east", "north", "west"}; };
-template <> struct Words<job::OpeningKindOf> { static constexpr std::array<std::string_view, 4> words{"door", "window", "supply", "return"}; };
+template <> struct Words<job::OpeningKindOf> { static constexpr std::array<std::string_view, 5> words{"door", "window", "supply", "return", "exhaust"}; };
 }

@@ -39,6 +39,8 @@ struct Sill {
     std::string title;
     OpeningId window;
     Length depth = 4.0_in;
+    Loading dust_before = 1.0_gpm2;     ///< old dust on it before the job
+    Loading lead_before = 50.0_ugpft2;  ///< in that dust
 
     static void fields(auto& self, auto&& visit)
     {
@@ -46,6 +48,8 @@ struct Sill {
         visit("title", self.title, required);
         visit("window", self.window, required);
         visit("depth", self.depth, Range{1.0_in, 24.0_in}, About{"how far it reaches into the room"});
+        visit("dust-before", self.dust_before, Range{0.0_gpm2, 50.0_gpm2}, About{"old dust on it"});
+        visit("lead-before", self.lead_before, Range{0.0_ugpft2, 100000.0_ugpft2}, About{"lead in the old dust"});
     }
 };
 
@@ -129,6 +133,7 @@ struct Supply {
     SupplyKindOf kind = SupplyKindOf::sheeting;
     int count = 1;
     bool is_staged = false;     ///< already inside the work area at the start
+    bool has_leak = false;      ///< vacuums: some of the dust gets past the filter
 
     static void fields(auto& self, auto&& visit)
     {
@@ -137,6 +142,7 @@ struct Supply {
         visit("kind", self.kind, required);
         visit("count", self.count, Range{1, 10000});
         visit("is-staged", self.is_staged);
+        visit("has-leak", self.has_leak, About{"vacuums: dust gets past the filter or its gasket"});
     }
 };
 

@@ -5,6 +5,7 @@
 namespace flapdoor::job {
 
 using ZoneId = Id<struct ZoneKind>;             ///< a body of air: bedroom, hall
+using CarpetId = Id<struct CarpetKind>;         ///< a fitted carpet that leaves part of a floor bare
 using OpeningId = Id<struct OpeningKind>;       ///< a door, window or register
 using ObjectId = Id<struct ObjectKind>;         ///< furniture and fixed things that stand in a zone
 using SillId = Id<struct SillKind>;

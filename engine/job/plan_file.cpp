@@ -4,6 +4,8 @@
 #include "text/reading.hpp"
 
 #include <algorithm>
+#include <map>
+#include <set>
 #include <string>
 #include <type_traits>
 #include <vector>
@@ -42,39 +44,53 @@ public:
     {
         card_ = card;
         for (auto id = what.by.begin(); id != what.by.end(); ++id) {
-            if (std::find(what.by.begin(), id, *id) == id) must_exist("by", *id);
-            else problems_.push_back({place_of(root_, "card", card, "by"), "each person once", "`" + id->name + "` a second time"});
+            const Place place = place_in_list(root_, "card", card, "by", static_cast<std::size_t>(id - what.by.begin()));
+            if (std::find(what.by.begin(), id, *id) == id) must_exist(*id, place);
+            else problems_.push_back({place, "each person once", "`" + id->name + "` a second time"});
         }
         std::visit([&]<class S>(const S& step) { S::fields(step, *this); }, what.step);
+        if (const auto* debris = std::get_if<BagDebris>(&what.step)) take_bag(debris->kind, debris->bag);
+        if (const auto* sheeting = std::get_if<BagSheeting>(&what.step)) take_bag(sheeting->kind, sheeting->bag);
     }
 
     template <class T, class... Tags>
     void operator()(std::string_view key, const T& value, const Tags&...)
     {
         if constexpr (Named<T>) {
-            if (!value.is_empty()) must_exist(key, value);
+            if (!value.is_empty()) must_exist(value, place_of(root_, "card", card_, key));
         }
         else if constexpr (std::is_same_v<T, std::vector<SupplyId>>) {
-            for (const SupplyId& id : value) must_exist(key, id);
+            for (std::size_t i = 0; i < value.size(); ++i) must_exist(value[i], place_in_list(root_, "card", card_, key, i));
         }
     }
 
 private:
     template <class T>
-    void must_exist(std::string_view key, const T& id)
+    void must_exist(const T& id, const Place& place)
     {
         const auto& things = things_of(scenario_, &id);
         if (find_by_id(things, id) != nullptr) return;
         std::vector<std::string> known;
         for (const auto& thing : things) known.push_back(thing.id.name);
-        problems_.push_back({place_of(root_, "card", card_, key), "the id of " + std::string(noun(&id)) + " of scenario `" + scenario_.id + "`" + nearest_hint(id.name, known),
-                             "`" + id.name + "`"});
+        problems_.push_back({place, "the id of " + std::string(noun(&id)) + " of scenario `" + scenario_.id + "`" + nearest_hint(id.name, known), "`" + id.name + "`"});
+    }
+
+    /// A plan fills no more bags than there are.
+    void take_bag(const SupplyId& kind, const BagId& bag)
+    {
+        const Supply* supply = find_by_id(scenario_.supplies, kind);
+        if (supply == nullptr || (supply->kind != SupplyKindOf::bag && supply->kind != SupplyKindOf::trash_bag)) return;   // refused when it is carried out
+        std::set<std::string>& taken = bags_[kind.name];
+        const bool is_new = taken.insert(bag.name).second;
+        if (is_new && taken.size() > static_cast<std::size_t>(supply->count))
+            problems_.push_back({place_of(root_, "card", card_, "bag"), "at most " + std::to_string(supply->count) + " bags of `" + kind.name + "`", "`" + bag.name + "`, one more"});
     }
 
     const Scenario& scenario_;
     const text::Node& root_;
     Problems& problems_;
     std::size_t card_ = 0;
+    std::map<std::string, std::set<std::string>> bags_;     // names of the bags filled so far, by supply
 };
 
 }
@@ -91,12 +107,13 @@ Result<WorkPlan> read_plan(std::string_view text, const std::string& file_name, 
     }
     Checker checker(scenario, *root, problems);
     for (std::size_t i = 0; i < plan->cards.size(); ++i) checker.check(i, plan->cards[i]);
+    std::set<std::string> labels;
     for (std::size_t i = 0; i < plan->cards.size(); ++i)
-        for (std::size_t earlier = 0; earlier < i; ++earlier)
-            if (!plan->cards[i].label.empty() && plan->cards[i].label == plan->cards[earlier].label)
-                problems.push_back({place_of(*root, "card", i, "label"), "a label that no earlier card has", "`" + plan->cards[i].label + "` a second time"});
+        if (const std::string& label = plan->cards[i].label; !label.empty() && !labels.insert(label).second)
+            problems.push_back({place_of(*root, "card", i, "label"), "a label that no earlier card has", "`" + label + "` a second time"});
     if (problems.empty()) return plan;
     text::sort_by_place(problems);
+    if (problems.size() > text::most_problems) problems.resize(text::most_problems);
     return failed(std::move(problems));
 }
 

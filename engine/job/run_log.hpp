@@ -15,11 +15,14 @@ enum class MeasureKind { number, truth, length, area, time, loading, mass, share
 /// Something measured on the site while a card was carried out, e.g. the reach of the floor sheeting.
 ///
 /// Names in use (object in parentheses):
-///   reach (component)        length  how far the sheeting really extends beyond the worked component, shortest side
-///   cleaned-margin           length  strip cleaned beyond the work area
+///   reach (component)        length  how far the sheeting really extends beyond the component, shortest side: when it is
+///                                    laid, of every component; when paint is worked on, of that one
+///   debris-beyond (component) truth  chips on the work room's bare floor, beyond the sheeting, when the card ended
+///   cleaned-margin           length  strip cleaned beyond the work area: to the nearest cell of floor that was not cleaned
 ///   fill (bag)               share   how full a bag is
 ///   result (sill, counter, section)  number  0 pass, 1 darker than the card, 2 the wipe does not count
 ///   cloth-area (section)     area    area wiped with one cloth
+///   bare-floor               area    uncarpeted floor of the work area, all sections together
 ///   sections                 number  sections into which the floor was divided
 ///   dust-seen                truth   the inspection found dust, debris or residue
 ///   places-seen              number  at how many places
@@ -31,7 +34,8 @@ enum class MeasureKind { number, truth, length, area, time, loading, mass, share
 ///   skin-cleaned (bag)       truth   a bag's outside was vacuumed before it left
 ///   sealed (bag)             truth   a bag was closed before it left
 ///   wet-cloths, dry-cloths   number  used so far in the verification
-///   stepped-on-cleaned       number  footsteps set on cells that were already cleaned
+///   stepped-on-cleaned (person)  number  footsteps back onto cells that are clean for good: while cleaning from the door on,
+///                                    or while inspecting without shoe covers
 ///   visible-release          truth   dust seen outside a shroud
 struct Measure {
     std::string name;
@@ -65,8 +69,8 @@ struct LogEntry {
 /// A state of the site beginning or ending to hold.
 ///
 /// Names in use (object in parentheses):
-///   signs-up (opening), certified-on-site, hvac-running, window-closed (window), register-closed (register),
-///   register-covered (register), door-closed (door), door-covered (door), flap-hung (door), tack-pad-down,
+///   signs-up (opening), certified-on-site, certified-reachable (on site or by telephone), hvac-running, window-closed (window), register-closed (register),
+///   register-covered (register), door-closed (door), door-covered (door), flap-hung (door), flap-taped (door), tack-pad-down,
 ///   objects-safe (object: out, or covered and sealed), floor-covered, containment-whole, waste-contained (bag),
 ///   paint-disturbed (from first dust on), inspection-passed, verified (item), passed, occupants-in
 struct StateChange {

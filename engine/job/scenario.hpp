@@ -18,6 +18,7 @@ struct Scenario {
     std::string job;            ///< the work in one or two sentences
     Building building;
     std::vector<Zone> zones;
+    std::vector<Carpet> carpets;
     std::vector<Opening> openings;
     std::vector<Object> objects;
     std::vector<Sill> sills;
@@ -29,6 +30,7 @@ struct Scenario {
     Time start = 8.0_h;         ///< time of day at which the crew arrives
     Time drying = 25.0_min;     ///< how long a wiped or mopped surface stays wet
     double light = 1.0;         ///< 1 = ordinary room light; below 1 dim
+    bool is_emergency = false;  ///< a sudden event with danger or serious damage: much of the rule is excused
 
     static void fields(auto& self, auto&& visit)
     {
@@ -39,9 +41,11 @@ struct Scenario {
         visit("start", self.start, Range{0.0_h, 23.0_h}, About{"time of day at which the crew arrives"});
         visit("drying", self.drying, Range{1.0_min, 12.0_h}, About{"how long a wiped or mopped surface stays wet"});
         visit("light", self.light, Range{0.05, 4.0}, About{"1 is ordinary room light"});
+        visit("is-emergency", self.is_emergency, About{"a sudden event with danger or serious damage"});
         visit("building", self.building, required);
         visit("air-handling", self.air_handling);
         visit("zone", self.zones, required);
+        visit("carpet", self.carpets);
         visit("opening", self.openings);
         visit("object", self.objects);
         visit("sill", self.sills);

@@ -29,6 +29,7 @@
 #include "job/steps/lay_floor_sheet.hpp"
 #include "job/steps/lay_runner.hpp"
 #include "job/steps/lay_tack_pad.hpp"
+#include "job/steps/leave_site.hpp"
 #include "job/steps/leave_work_area.hpp"
 #include "job/steps/mist_sheeting.hpp"
 #include "job/steps/mop_floor.hpp"
@@ -37,7 +38,9 @@
 #include "job/steps/post_signs.hpp"
 #include "job/steps/put_on_gear.hpp"
 #include "job/steps/re_clean.hpp"
+#include "job/steps/repaint.hpp"
 #include "job/steps/repair_containment.hpp"
+#include "job/steps/return_to_site.hpp"
 #include "job/steps/stage_tools.hpp"
 #include "job/steps/store_waste.hpp"
 #include "job/steps/sweep_floor.hpp"
@@ -97,6 +100,8 @@ using Step = std::variant<
     LeaveWorkArea,
     EnterWorkArea,
     FetchItem,
+    LeaveSite,
+    ReturnToSite,
     RepairContainment,
     WrapDebris,
     BagDebris,
@@ -128,6 +133,7 @@ using Step = std::variant<
     TakeDownCovers,
     TakeDownSigns,
     SwitchHvacOn,
+    Repaint,
     WriteRecord,
     HandOverReport,
     AdmitOccupants>;

@@ -45,9 +45,13 @@ std::vector<std::size_t> Raster::cells_in(const Rect& part) const
 
 std::vector<std::size_t> Raster::cells_within(const Rect& from, Length reach) const
 {
+    // Only the block of cells that can be near enough is looked at.
+    const std::size_t low = cell_at({from.west - reach, from.south - reach});
+    const std::size_t high = cell_at({from.east() + reach, from.north() + reach});
     std::vector<std::size_t> cells;
-    for (std::size_t cell = 0; cell < size(); ++cell)
-        if (distance(from, center(cell)) <= reach) cells.push_back(cell);
+    for (std::size_t row = this->row(low); row <= this->row(high); ++row)
+        for (std::size_t cell = row * columns_ + column(low); cell <= row * columns_ + column(high); ++cell)
+            if (distance(from, center(cell)) <= reach) cells.push_back(cell);
     return cells;
 }
 

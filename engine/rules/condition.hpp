@@ -3,6 +3,7 @@
 #include "rules/conditions/after_each.hpp"
 #include "rules/conditions/at_least.hpp"
 #include "rules/conditions/before.hpp"
+#include "rules/conditions/exactly_one_of.hpp"
 #include "rules/conditions/never.hpp"
 #include "rules/conditions/not_before.hpp"
 #include "rules/conditions/only_by.hpp"
@@ -15,7 +16,7 @@
 namespace flapdoor::rules {
 
 /// Every kind of condition. A new kind is a header and a source in conditions/ and one line here.
-using AnyCondition = std::variant<Before, NotBefore, While, AfterEach, Within, OnlyBy, AtLeast, RepeatUntil, Never>;
+using AnyCondition = std::variant<Before, NotBefore, While, AfterEach, Within, OnlyBy, AtLeast, RepeatUntil, Never, ExactlyOneOf>;
 
 /// What a rule asks. In files a table with one key, the kind: `{ before = ["post-signs", "first-dust"] }`.
 struct Condition {

@@ -48,14 +48,23 @@ void find_consequences(const RuleBook& book, std::vector<Verdict>& verdicts)
     }
 }
 
+const Outside* find_outside(const RuleBook& book, const Evidence& evidence)
+{
+    const auto found = std::find_if(book.outside.begin(), book.outside.end(), [&](const Outside& outside) { return is_in_force(outside.applies, evidence, {}); });
+    return found == book.outside.end() ? nullptr : &*found;
 }
+
+}
+
+const Outside* outside_of(const RuleBook& book, const job::Scenario& scenario, const job::RunLog& log) { return find_outside(book, Evidence(scenario, log)); }
 
 std::vector<Verdict> evaluate(const RuleBook& book, const job::Scenario& scenario, const job::RunLog& log)
 {
     const Evidence evidence(scenario, log);
     std::vector<Verdict> verdicts;
+    const bool is_in_force = find_outside(book, evidence) == nullptr;
     for (const Rule& rule : book.rules) {
-        Judgement judgement = judge_all(rule, evidence);
+        Judgement judgement = is_in_force ? judge_all(rule, evidence) : Judgement{};
         const Ruling ruling = judgement.finding == Finding::broken ? Ruling::broken : judgement.finding == Finding::kept ? Ruling::kept : Ruling::not_applicable;
         verdicts.push_back({rule.id.text, ruling, std::move(judgement.faults), std::move(judgement.pairs), {}});
     }

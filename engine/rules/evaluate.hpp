@@ -25,7 +25,11 @@ struct Verdict {
     std::vector<std::string> roots; ///< broken rules of which this one is a consequence
 };
 
+/// The case that puts the book out of force in this run, or null. Refers to the book.
+const Outside* outside_of(const RuleBook& book, const job::Scenario& scenario, const job::RunLog& log);
+
 /// One verdict a rule, in the order of the book. The same for the same book, scenario and log, always.
+/// A book that is out of force has only rules that do not apply.
 std::vector<Verdict> evaluate(const RuleBook& book, const job::Scenario& scenario, const job::RunLog& log);
 
 }

@@ -35,17 +35,27 @@ public:
         rule_ = &rule;
         check_standing();
         check_roots();
-        check_facts();
         for_each_spot(rule.when, [&](const Spot& spot) { check_spot(spot); });
-        for (const Spot& spot : rule.applies.done) check_spot(spot);
-        for (const Spot& spot : rule.applies.not_done) check_spot(spot);
+        check_applies(rule.applies);
         std::visit([&](const auto& kind) { check_kind(kind); }, rule.when.kind);
+    }
+
+    /// A case that puts the book out of force speaks of the run as a whole, as a rule without `each` does.
+    void check(const Outside& outside)
+    {
+        Rule as_rule;
+        as_rule.id.text = outside.why;
+        rule_ = &as_rule;
+        kind_ = "case outside the book";
+        check_applies(outside.applies);
+        kind_ = "rule";
+        rule_ = nullptr;
     }
 
 private:
     void complain(const Place& where, std::string expected, std::string found)
     {
-        problems_.push_back({where, std::move(expected), fmt::format("{} in rule {}", found, quoted(rule_->id.text))});
+        problems_.push_back({where, std::move(expected), fmt::format("{} in {} {}", found, kind_, quoted(rule_->id.text))});
     }
 
     void refuse_unknown(const Place& where, std::string_view what, const std::string& word, const std::vector<std::string_view>& known)
@@ -70,8 +80,12 @@ private:
     void check_roots()
     {
         for (const Marked& root : rule_->follows_from) {
+            const Rule* found = book_.find(root.text);
             if (root.text == rule_->id.text) complain(root.where, "another rule", "the rule itself");
-            else if (!book_.find(root.text) && book_.over.empty()) {
+            // A critical rule fails the run as a consequence too, so nothing lighter than the regulation may bring it about.
+            else if (found && rule_->is_critical && found->weight_class != RuleClass::must)
+                complain(root.where, "a must-rule as the root of a critical one", fmt::format("{}, a {}-rule,", quoted(root.text), word_of(found->weight_class)));
+            else if (!found && !book_.is_layer()) {
                 std::vector<std::string_view> ids;
                 for (const Rule& rule : book_.rules) ids.push_back(rule.id.text);
                 refuse_unknown(root.where, "rule", root.text, ids);
@@ -79,9 +93,10 @@ private:
         }
     }
 
-    void check_facts()
+    void check_applies(const Applies& applies)
     {
-        const Applies& applies = rule_->applies;
+        for (const Spot& spot : applies.done) check_spot(spot);
+        for (const Spot& spot : applies.not_done) check_spot(spot);
         for (const auto* list : {&applies.facts, &applies.unless})
             for (const Marked& fact : *list)
                 if (!find_fact(fact.text)) refuse_unknown(fact.where, "fact", fact.text, names_of(facts()));
@@ -248,9 +263,19 @@ private:
             if (spot.moment) complain(spot.where, "cards or a state", "a moment");
     }
 
+    void check_kind(const ExactlyOneOf& condition)
+    {
+        std::set<std::string> seen;
+        for (const Spot& spot : condition.spots) {
+            if (spot.moment) complain(spot.where, "cards or a state", "a moment");
+            if (!seen.insert(spot_text(spot)).second) complain(spot.where, "each of them once", fmt::format("{} twice", quoted(spot_text(spot))));
+        }
+    }
+
     const RuleBook& book_;
     Problems& problems_;
     const Rule* rule_ = nullptr;
+    std::string_view kind_ = "rule";
 };
 
 void check_ids(const RuleBook& book, Problems& problems)
@@ -261,6 +286,20 @@ void check_ids(const RuleBook& book, Problems& problems)
         if (!is_new)
             problems.push_back({rule.id.where, "each rule once", fmt::format("{} again, first in line {}", quoted(rule.id.text), known->second->id.where.line)});
     }
+}
+
+void check_layer(const RuleBook& book, Problems& problems)
+{
+    std::map<std::string, const Change*> seen;
+    for (const Change& change : book.changes) {
+        if (!book.is_layer()) problems.push_back({change.rule.where, "`over` in a book that changes rules of another one", "none"});
+        if (!change.weight && !change.weight_class && !change.is_critical) problems.push_back({change.rule.where, "`weight`, `class` or `critical` in a change", "none of them"});
+        const auto [known, is_new] = seen.emplace(change.rule.text, &change);
+        if (!is_new) problems.push_back({change.rule.where, "each rule changed once", fmt::format("{} again, first in line {}", quoted(change.rule.text), known->second->rule.where.line)});
+        if (const Rule* own = book.find(change.rule.text))
+            problems.push_back({change.rule.where, "a rule that is either changed or replaced", fmt::format("{}, which line {} replaces", quoted(change.rule.text), own->id.where.line)});
+    }
+    if (book.rules.empty() && book.changes.empty()) problems.push_back({book.over ? book.over->where : Place{}, "at least one rule", "none"});
 }
 
 /// A rule that is its own consequence, by however many steps.
@@ -288,7 +327,9 @@ Problems lint(const RuleBook& book)
 {
     Problems problems;
     check_ids(book, problems);
+    check_layer(book, problems);
     RuleLint one(book, problems);
+    for (const Outside& outside : book.outside) one.check(outside);
     for (const Rule& rule : book.rules) one.check(rule);
     check_root_cycles(book, problems);
     if (problems.empty()) find_contradictions(book, problems);
@@ -306,7 +347,7 @@ std::vector<Idle> idle_rules(const RuleBook& book, const job::Scenario& scenario
             if (const Fact* known = find_fact(fact.text); known && known->holds(scenario)) why = fmt::format("{} holds", fact.text);
         const bool is_known_beforehand = rule.each && *rule.each != Each::bag && *rule.each != Each::item && *rule.each != Each::unused_door;
         if (why.empty() && is_known_beforehand && things(*rule.each, scenario, {}).empty()) why = fmt::format("there is no {}", word_of(*rule.each));
-        if (!why.empty()) idle.push_back({rule.id.text, std::move(why)});
+        if (!why.empty()) idle.push_back({rule.id.text, std::move(why), rule.id.where});
     }
     return idle;
 }

@@ -1,10 +1,12 @@
 #include "rules/marking_sheet.hpp"
 
+#include "rules/nearest_order.hpp"
 #include "rules/run_task.hpp"
 #include "rules/vocabulary.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 
 namespace flapdoor::rules {
 namespace {
@@ -17,6 +19,22 @@ SheetRule sheet_rule(const Rule& rule, const Verdict& verdict, Quarters lost)
 }
 
 std::string entry_text(const job::LogEntry& entry) { return fmt::format("card {} ({})", entry.card + 1, title_of(entry.step)); }
+
+/// The kinds of step a missing card's key begins with, as people call them: "Vacuum the walls or Wipe the walls".
+std::string missing_title(const std::string& key)
+{
+    const std::string kinds = key.substr(0, key.find(' '));
+    std::string titles;
+    for (std::size_t from = 0; from <= kinds.size();) {
+        const std::size_t slash = std::min(kinds.find('/', from), kinds.size());
+        const std::string kind = kinds.substr(from, slash - from);
+        if (!find_step(kind)) return key;
+        titles += fmt::format("{}{}", titles.empty() ? "" : " or ", title_of(kind));
+        from = slash + 1;
+    }
+    const std::size_t thing = key.rfind("this=");
+    return thing == std::string::npos ? titles : fmt::format("{} ({})", titles, key.substr(thing + 5));
+}
 
 class SheetWriter {
 public:
@@ -37,7 +55,10 @@ public:
         for (const BrokenRule& broken : marks.broken) add_broken(broken);
         for (const int rule : marks.consequences) add_consequence(rule);
         for (std::size_t i = 0; i < verdicts.size(); ++i) add_rest(book.rules[i], verdicts[i]);
-        sheet_.is_passed = sheet_.critical.empty();
+        if (marks.moves > 0)
+            for (const PlacedCard& placed : nearest_order(orders, run_.answer, marks)) add_step(placed);
+        if (book.passing) check_cut(*book.passing);
+        sheet_.is_passed = sheet_.critical.empty() && (!sheet_.cut || sheet_.cut->is_met);
     }
 
     MarkingSheet take() { return std::move(sheet_); }
@@ -45,6 +66,18 @@ public:
 private:
     const Rule& book_rule(int weighed) const { return book_.rules[at(run_.rule_of[at(weighed)])]; }
     const Verdict& verdict(int weighed) const { return verdicts_[at(run_.rule_of[at(weighed)])]; }
+
+    void add_step(const PlacedCard& placed)
+    {
+        const int entry = run_.entry_of[at(placed.card)];
+        sheet_.legal_order.push_back({entry, entry < 0 ? missing_title(run_.task.cards[at(placed.card)].id) : std::string(), placed.is_moved});
+    }
+
+    void check_cut(const Passing& passing)
+    {
+        const Fraction least = reduced(passing.score, 100);
+        sheet_.cut = Cut{passing.score, passing.most_lost, !is_less(sheet_.score, least) && sheet_.lost <= whole_points(passing.most_lost)};
+    }
 
     void add_move(const MoveLine& line)
     {
@@ -74,6 +107,8 @@ private:
     {
         if (line.before < 0) return {"{0} must move.", {entry_text(entry)}};
         const auto text_of = [&](int card) { return entry_text(log_.entries[at(run_.entry_of[at(card)])]); };
+        if (line.before == line.card) return {"{0} must move: it belongs before {1}.", {entry_text(entry), text_of(line.after)}};
+        if (line.after == line.card) return {"{0} must move: {1} belongs before it.", {entry_text(entry), text_of(line.before)}};
         return {"{0} must move: {1} belongs before {2}.", {entry_text(entry), text_of(line.before), text_of(line.after)}};
     }
 
@@ -131,7 +166,41 @@ MarkingSheet marking_sheet(const RuleBook& book, const std::vector<Verdict>& ver
 
 MarkingSheet marking_sheet(const RuleBook& book, const job::Scenario& scenario, const job::RunLog& log)
 {
-    return marking_sheet(book, evaluate(book, scenario, log), log);
+    MarkingSheet sheet = marking_sheet(book, evaluate(book, scenario, log), log);
+    if (const Outside* outside = outside_of(book, scenario, log)) {
+        sheet.outside = outside->why;
+        sheet.outside_cite = outside->cite;
+    }
+    return sheet;
+}
+
+std::vector<std::string> why_not_passed(const MarkingSheet& sheet)
+{
+    std::vector<std::string> reasons, critical;
+    for (const std::string& id : sheet.critical) {
+        const auto followed = std::find_if(sheet.consequences.begin(), sheet.consequences.end(), [&](const SheetRule& rule) { return rule.rule == id && !rule.roots.empty(); });
+        critical.push_back(followed == sheet.consequences.end() ? id : fmt::format("{} (follows from {})", id, fmt::join(followed->roots, ", ")));
+    }
+    if (!critical.empty()) reasons.push_back(fmt::format("critical {}", fmt::join(critical, ", ")));
+    if (!sheet.cut || sheet.cut->is_met) return reasons;
+    if (sheet.lost > whole_points(sheet.cut->most_lost)) reasons.push_back(fmt::format("{} points lost, at most {}", points_text(sheet.lost), sheet.cut->most_lost));
+    if (is_less(sheet.score, reduced(sheet.cut->least_percent, 100))) reasons.push_back(fmt::format("{} left, at least {} %", percent_text(sheet.score), sheet.cut->least_percent));
+    return reasons;
+}
+
+std::vector<SheetStretch> legal_stretches(const MarkingSheet& sheet)
+{
+    const std::vector<SheetStep>& steps = sheet.legal_order;
+    const auto is_left_out = [&](int from, int to) {    // did a card that moves stand between the two?
+        return std::any_of(steps.begin(), steps.end(), [&](const SheetStep& s) { return s.is_moved && s.entry > from && s.entry < to; });
+    };
+    std::vector<SheetStretch> stretches;
+    for (const SheetStep& step : steps) {
+        const bool goes_on = !stretches.empty() && !step.is_moved && !stretches.back().is_moved && !is_left_out(stretches.back().last, step.entry);
+        if (goes_on) stretches.back().last = step.entry;
+        else stretches.push_back({step.entry, step.entry, step.missing, step.is_moved});
+    }
+    return stretches;
 }
 
 std::vector<std::string> print_out(const MarkingSheet& sheet)
@@ -140,7 +209,8 @@ std::vector<std::string> print_out(const MarkingSheet& sheet)
     const Quarters wanted = whole_points(sheet.wanted);
     lines.push_back(fmt::format("Wanted {} points, lost {} -> {} of {} = {}.", points_text(wanted), points_text(sheet.lost), points_text(wanted - sheet.lost),
                                 points_text(wanted), percent_text(sheet.score)));
-    if (!sheet.is_passed) lines.push_back(fmt::format("NOT PASSED: critical {}.", fmt::join(sheet.critical, ", ")));
+    if (!sheet.outside.empty()) lines.push_back(fmt::format("The book is out of force here: {}.", sheet.outside));
+    if (!sheet.is_passed) lines.push_back(fmt::format("NOT PASSED: {}.", fmt::join(why_not_passed(sheet), "; ")));
     if (!sheet.moves.empty()) lines.push_back(fmt::format("Fewest cards to move: {}", sheet.fewest_moves));
     for (const SheetMove& move : sheet.moves) lines.push_back(fmt::format("  {} -{}", move.what.text(), points_text(move.lost)));
     add_rules(lines, "Rules of order broken", sheet.broken, true);

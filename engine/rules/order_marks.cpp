@@ -169,7 +169,6 @@ private:
     {
         const std::vector<int> heaviest = heaviest_levels();
         std::vector<int> preferred;
-        bool is_nested = true;
         for (std::size_t l = levels_.size(); l-- > 0;) {
             std::vector<int> tie = preferred;
             for (int card = 0; card < book_.card_count(); ++card)
@@ -177,11 +176,9 @@ private:
             std::stable_sort(tie.begin() + static_cast<std::ptrdiff_t>(preferred.size()), tie.end(),
                              [&](int a, int b) { return heaviest[at(a)] > heaviest[at(b)]; });
             levels_[l].cards = levels_[l].moves == 0 ? std::vector<int>{} : move_set(broken_[l], tie);
-            for (const int card : preferred)
-                is_nested = is_nested && std::find(levels_[l].cards.begin(), levels_[l].cards.end(), card) != levels_[l].cards.end();
             preferred = levels_[l].cards;
         }
-        for (std::size_t l = levels_.size(); l-- > 0;) charge_cards(l, is_nested);
+        for (std::size_t l = levels_.size(); l-- > 0;) charge_cards(l);
         for (const Claim& never : forbidden_) {
             marks_.lines.push_back({never.card, Breach::forbidden, never.weight, never.weight, never.rule, -1, -1});
             marks_.move_charge += never.weight;
@@ -202,7 +199,7 @@ private:
         return heaviest;
     }
 
-    void charge_cards(std::size_t l, bool is_nested)
+    void charge_cards(std::size_t l)
     {
         const int step = levels_[l].weight - (l == 0 ? 0 : levels_[l - 1].weight);
         int left = most_charges_[l];
@@ -211,7 +208,7 @@ private:
             if (left > 0) --left;
             marks_.move_charge += points;
             const auto known = std::find_if(marks_.lines.begin(), marks_.lines.end(), [&](const MoveLine& line) { return line.card == card && line.how == how; });
-            if (known != marks_.lines.end() && is_nested) known->points += points;
+            if (known != marks_.lines.end()) known->points += points;
             else marks_.lines.push_back(line_for(card, how, points, l));
         };
         for (const Claim& claim : claims_)

@@ -38,6 +38,7 @@ public:
         for (std::size_t i = 0; i < book.rules.size(); ++i) add_rule(static_cast<int>(i));
         drop_cycles();
         if (run_.task.cards.size() > most_cards) forget_order();
+        else add_free_cards(log);
         lay_cards();
     }
 
@@ -127,6 +128,14 @@ private:
         for (const int rule : ordered) take_out_of_order(rule);
         run_.task.cards.clear();
         run_.entry_of.clear();
+    }
+
+    /// Cards of which no rule speaks stand in the answer too, so that a legal order can name their places.
+    void add_free_cards(const job::RunLog& log)
+    {
+        if (run_.task.cards.size() + log.entries.size() > most_cards) return;
+        for (std::size_t i = 0; i < log.entries.size(); ++i)
+            if (log.entries[i].outcome != job::Outcome::refused) card(static_cast<int>(i));
     }
 
     void lay_cards()

@@ -44,6 +44,15 @@ Scope scope_of(const JobScope& job)
     return is_minor ? Scope::minor : Scope::covered;
 }
 
+JobScope job_scope(const job::Scenario& scenario)
+{
+    JobScope job;
+    job.built = scenario.building.built;
+    job.housing = scenario.building.housing;
+    for (const job::Component& component : scenario.components) job.interior.push_back({component.zone.name, component.area, 0});
+    return job;
+}
+
 bool asks_for_safe_practices(const JobScope& job)
 {
     return job.is_assisted_housing && is_target(job) && !job.is_shown_free_of_lead && !is_small(job, 200);

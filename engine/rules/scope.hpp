@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/quantity.hpp"
-#include "job/building.hpp"
+#include "job/scenario.hpp"
 
 #include <string>
 #include <vector>
@@ -40,6 +40,10 @@ enum class Scope {
 /// 40 CFR 745.82, 745.83: housing of before 1978; up to 6 sq ft a room (20 sq ft outside) without a barred practice, window
 /// replacement or demolition is minor.
 Scope scope_of(const JobScope& job);
+
+/// The job of a scenario: its house, and each painted part that is worked on in its room, all at once. What only a plan
+/// shows (windows taken out, practices) is left as if it were not done.
+JobScope job_scope(const job::Scenario& scenario);
 
 /// Assisted housing asks for safe work practices beyond 2 sq ft a room, 20 sq ft outside. Source: 24 CFR 35.1350(d).
 bool asks_for_safe_practices(const JobScope& job);

@@ -1,5 +1,7 @@
 #include "rules/things.hpp"
 
+#include "rules/scope.hpp"
+
 #include <algorithm>
 
 namespace flapdoor::rules {
@@ -13,10 +15,7 @@ bool is_in_work_room(const job::ZoneId& zone, const Scenario& scenario)
     return room && room->id == zone;
 }
 
-bool is_register(const job::Opening& opening)
-{
-    return opening.kind == job::OpeningKindOf::supply || opening.kind == job::OpeningKindOf::return_air;
-}
+bool is_register(const job::Opening& opening) { return job::is_register(opening.kind); }
 
 template <class Wanted>
 std::vector<std::string> openings(const Scenario& scenario, Wanted is_wanted)
@@ -121,7 +120,7 @@ const std::string* title_in(const List& list, const std::string& id)
 
 const job::Zone* floor_of(const Scenario& scenario) { return work_room(scenario); }
 
-bool has_carpet(const Scenario& s) { return floor_of(s) && floor_of(s)->floor == job::FloorKind::carpet; }
+bool has_carpet(const Scenario& s) { return (floor_of(s) && floor_of(s)->floor == job::FloorKind::carpet) || !in_work_room(s.carpets, s).empty(); }
 bool has_hard_floor(const Scenario& s) { return floor_of(s) && floor_of(s)->floor != job::FloorKind::carpet; }
 bool is_covered_housing(const Scenario& s) { return s.building.built < 1978 && s.building.housing != job::HousingKind::other; }
 bool has_counters(const Scenario& s) { return !in_work_room(s.counters, s).empty(); }
@@ -146,12 +145,29 @@ bool has_windows(const Scenario& s)
     return !openings(s, [](const job::Opening& o) { return o.kind == job::OpeningKindOf::window; }).empty();
 }
 bool has_young_child(const Scenario& s) { return s.building.has_young_child; }
+bool is_emergency(const Scenario& s) { return s.is_emergency; }
+bool is_minor_work(const Scenario& s) { return scope_of(job_scope(s)) == Scope::minor; }
+bool is_free_of_lead(const Scenario& s)
+{
+    std::vector<PaintTest> tests;
+    for (const job::Component& component : s.components) tests.push_back({Tester::certified_renovator, true, component.lead.si / (1.0_mgpcm2).si, 0.0});
+    return exempts(tests);
+}
+/// What assisted housing leaves alone: 24 CFR 35.1350(d).
+bool is_tiny_work(const Scenario& s)
+{
+    JobScope job = job_scope(s);
+    job.is_assisted_housing = true;
+    return !asks_for_safe_practices(job);
+}
+bool reads_spanish(const Scenario& s) { return s.building.occupants_read == job::Language::spanish; }
 
 constexpr std::array all_facts{
-    Fact{"covered-housing", is_covered_housing}, Fact{"has-carpet", has_carpet}, Fact{"has-counters", has_counters}, Fact{"has-crew", has_crew},
+    Fact{"at-most-2-sq-ft", is_tiny_work}, Fact{"covered-housing", is_covered_housing}, Fact{"emergency", is_emergency}, Fact{"has-carpet", has_carpet}, Fact{"has-counters", has_counters}, Fact{"has-crew", has_crew},
     Fact{"has-doors", has_doors}, Fact{"has-forced-air", has_forced_air}, Fact{"has-hard-floor", has_hard_floor}, Fact{"has-hard-objects", has_hard_objects},
     Fact{"has-objects", has_objects}, Fact{"has-registers", has_registers}, Fact{"has-sills", has_sills}, Fact{"has-surfaces-to-verify", has_to_wipe},
     Fact{"has-windows", has_windows}, Fact{"has-workers", has_workers}, Fact{"has-young-child", has_young_child},
+    Fact{"minor-work", is_minor_work}, Fact{"no-lead-paint", is_free_of_lead}, Fact{"reads-spanish", reads_spanish},
 };
 
 }
@@ -163,6 +179,8 @@ std::vector<std::string> things(Each each, const Scenario& scenario, const job::
     case Each::window: return openings(scenario, [](const job::Opening& o) { return o.kind == job::OpeningKindOf::window; });
     case Each::entrance: return entrances(scenario, log);
     case Each::unused_door: return unused_doors(scenario, log);
+    case Each::door: return doors(scenario);
+    case Each::opening: return openings(scenario, [](const job::Opening&) { return true; });
     case Each::object: return in_work_room(scenario.objects, scenario);
     case Each::sill: return sills(scenario);
     case Each::counter: return in_work_room(scenario.counters, scenario);
@@ -181,7 +199,9 @@ ThingKind thing_kind(Each each)
     case Each::reg:
     case Each::window:
     case Each::entrance:
-    case Each::unused_door: return ThingKind::opening;
+    case Each::unused_door:
+    case Each::door:
+    case Each::opening: return ThingKind::opening;
     case Each::object: return ThingKind::object;
     case Each::sill: return ThingKind::sill;
     case Each::counter: return ThingKind::counter;

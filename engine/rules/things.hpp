@@ -18,6 +18,8 @@ enum class Each {
     window,         ///< windows of the work room
     entrance,       ///< doors of the work room that are passed, or hung with a flap
     unused_door,    ///< its other doors
+    door,           ///< all its doors
+    opening,        ///< every door, window and register of the work room
     object,         ///< furniture and fixed things in it
     sill,
     counter,
@@ -53,7 +55,7 @@ const job::Zone* work_room(const job::Scenario& scenario);
 
 namespace flapdoor::inline core {
 template <> struct Words<rules::Each> {
-    static constexpr std::array<std::string_view, 12> words{"register", "window", "entrance", "unused-door", "object", "sill",
-                                                            "counter", "component", "person", "worker", "bag", "item"};
+    static constexpr std::array<std::string_view, 14> words{"register", "window", "entrance", "unused-door", "door", "opening", "object",
+                                                            "sill", "counter", "component", "person", "worker", "bag", "item"};
 };
 }

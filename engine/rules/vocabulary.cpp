@@ -69,7 +69,9 @@ std::vector<StepWords> words_of_all(const std::variant<Kinds...>*)
 // As the page of job/run_log.hpp lists them.
 constexpr std::array states{
     StateWords{"signs-up", ThingKind::opening, "the signs were up", "the signs were not up", "post-signs take-down-signs"},
-    StateWords{"certified-on-site", ThingKind::none, "the certified renovator was on site", "the certified renovator was not on site", ""},
+    StateWords{"certified-on-site", ThingKind::none, "the certified renovator was on site", "the certified renovator was not on site", "leave-site return-to-site"},
+    StateWords{"certified-reachable", ThingKind::none, "the certified renovator was on site or could be reached by telephone",
+               "the certified renovator was neither on site nor could be reached by telephone", "leave-site return-to-site"},
     StateWords{"hvac-running", ThingKind::none, "the heating and cooling ran", "the heating and cooling was off", "switch-hvac-off switch-hvac-on"},
     StateWords{"window-closed", ThingKind::opening, "the window was closed", "the window was not closed", "close-window open-window fit-window"},
     StateWords{"register-closed", ThingKind::opening, "the register was closed", "the register was not closed", "close-register"},
@@ -79,6 +81,8 @@ constexpr std::array states{
     StateWords{"door-covered", ThingKind::opening, "the door was covered with taped-down sheeting", "the door was not covered with taped-down sheeting",
                "cover-door repair-containment take-down-covers"},
     StateWords{"flap-hung", ThingKind::opening, "the flap door hung", "the flap door did not hang", "hang-flap take-down-flap"},
+    StateWords{"flap-taped", ThingKind::opening, "the flap door was taped round its frame", "the flap door was not taped round its frame",
+               "hang-flap tape-seam take-down-flap"},
     StateWords{"tack-pad-down", ThingKind::none, "the tack pad lay at the entrance", "no tack pad lay at the entrance", "lay-tack-pad"},
     StateWords{"objects-safe", ThingKind::object, "it was out or covered and sealed", "it was neither out nor covered and sealed", "move-out cover-object"},
     StateWords{"floor-covered", ThingKind::none, "the floor was covered with taped-down sheeting", "the floor was not covered with taped-down sheeting",
@@ -90,17 +94,18 @@ constexpr std::array states{
     StateWords{"verified", ThingKind::none, "it was verified", "it was not verified", "wipe-sill wipe-counter wipe-floor dry-wipe"},
     StateWords{"passed", ThingKind::none, "the verification was passed", "the verification was not passed",
                "inspect wipe-sill wipe-counter wipe-floor dry-wipe disturb-paint"},
-    StateWords{"occupants-out", ThingKind::none, "the occupants were out", "the occupants were not out", "admit-occupants"},
     StateWords{"occupants-in", ThingKind::none, "the occupants were back", "the occupants were not back", "admit-occupants"},
 };
 
 using job::MeasureKind;
 constexpr std::array measures{
     MeasureWords{"reach", MeasureKind::length, ThingKind::component, "the reach of the floor sheeting"},
+    MeasureWords{"debris-beyond", MeasureKind::truth, ThingKind::component, "debris on bare floor beyond the sheeting"},
     MeasureWords{"cleaned-margin", MeasureKind::length, ThingKind::none, "the strip cleaned beyond the work area"},
     MeasureWords{"fill", MeasureKind::share, ThingKind::bag, "the fill of the bag"},
     MeasureWords{"result", MeasureKind::number, ThingKind::none, "the result of the wipe"},
     MeasureWords{"cloth-area", MeasureKind::area, ThingKind::none, "the area wiped with one cloth"},
+    MeasureWords{"bare-floor", MeasureKind::area, ThingKind::none, "the bare floor of the work area"},
     MeasureWords{"sections", MeasureKind::number, ThingKind::none, "the number of floor sections"},
     MeasureWords{"dust-seen", MeasureKind::truth, ThingKind::none, "dust seen"},
     MeasureWords{"places-seen", MeasureKind::number, ThingKind::none, "the places with dust seen"},

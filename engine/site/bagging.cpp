@@ -24,7 +24,7 @@ void dust_the_skin(Site& site, Bag& bag)
     const Zone& room = site.room();
     const plan::Point middle = room.raster.rect().center();
     Area touched{};
-    constexpr double picked_up = 0.1;
+    const double picked_up = std::min(1.0, 0.1 * site.uncertain.handling);   // at most the loading of the room
     for (const std::size_t cell : room.raster.cells_within({middle.x, middle.y, {}, {}}, 0.4_m)) {
         const Spot spot = room.top[cell];
         Surface& surface = site.surfaces[spot.surface];

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "dust/exposure.hpp"
 #include "dust/ledger.hpp"
 #include "dust/load.hpp"
 #include "job/contents.hpp"
@@ -24,6 +25,7 @@ struct Worker {
     job::Role role = job::Role::trained_worker;
     Body soles, clothes;
     bool is_inside = false;         ///< in the work area
+    bool is_on_site = true, is_reachable = true;    ///< reachable: at hand or by telephone
     bool is_trained = false;        ///< trained for this job, or certified
     std::size_t zone = 0;
     plan::Point at;
@@ -31,6 +33,8 @@ struct Worker {
     bool has_respirator = false, has_coverall = false, has_covers = false, has_gloves = false;
     bool has_clean_soles = true;    ///< since the last step on a dirty surface inside
     bool has_clean_clothes = true;
+    dust::Dose breathed_dust{};     ///< inhalable, outside any respirator; see site/breathing
+    dust::Dose breathed_lead{};
 };
 
 /// A waste bag or a wrapped bundle.
@@ -38,6 +42,8 @@ struct Bag {
     job::BagId id;
     Body content, skin;
     double fill = 0.0;              ///< share of its volume
+    Time filled{};                  ///< when the last of it went in
+    bool is_damp = false;           ///< with misted debris
     bool is_heavy_duty = true;
     bool is_closed = false;
     bool is_gooseneck = false;

@@ -1,6 +1,9 @@
 #include "site/site.hpp"
 
 #include "core/insist.hpp"
+#include "dust/old_dust.hpp"
+#include "site/hands.hpp"
+#include "site/landing.hpp"
 #include "site/passing_time.hpp"
 #include "site/place.hpp"
 
@@ -61,6 +64,18 @@ void add_floor(Site& site, std::size_t index)
     Surface floor = level_surface(site, index, zone.raster.rect(), SurfaceRole::floor, zone.plan.title + ", floor", Length{});
     floor.finish = zone.plan.floor;
     add_surface(site, std::move(floor), zone.plan.title + ", floor");
+}
+
+/// A fitted carpet is a floor of its own that lies over the bare one: it hides those cells of it for good.
+void add_carpets(Site& site, std::size_t index)
+{
+    const Zone& zone = site.zones[index];
+    for (const job::Carpet& carpet : site.scenario.carpets) {
+        if (carpet.zone != zone.plan.id) continue;
+        Surface surface = level_surface(site, index, {carpet.west, carpet.south, carpet.width, carpet.depth}, SurfaceRole::floor, carpet.title, Length{});
+        surface.finish = job::FloorKind::carpet;
+        add_surface(site, std::move(surface), carpet.title);
+    }
 }
 
 void mark_edges(Site& site, std::size_t index)
@@ -156,9 +171,54 @@ void add_crew(Site& site)
     }
 }
 
+/// Old dust on one patch, partly trodden in.
+void find_dust(Site& site, std::size_t s, std::size_t patch, Loading dust_before, Loading lead_before)
+{
+    Surface& surface = site.surfaces[s];
+    const double bound = std::min(most_bound, dust::old_bound_share(kind_of(surface)).typical * site.uncertain.bound);
+    const dust::PerClass<double> shares = dust::dust_shares(dust::old_dust);
+    const Mass dust = dust_before * surface.patch_area;
+    const Mass lead = std::min(lead_before, dust_before) * surface.patch_area;
+    for (const dust::SizeClass k : dust::all_classes()) {
+        const Amount all{picograms(dust * shares[k]), picograms(lead * shares[k])};
+        const Amount in_cracks = part(all, bound);
+        site.ledger.find(site.there_before, surface.bound(patch, k), k, in_cracks);
+        site.ledger.find(site.there_before, surface.free(patch, k), k, all - in_cracks);
+    }
+}
+
+/// Does a carpet, or something that stays where it is, lie on that cell of a floor? What is under it comes to nobody.
+bool is_hidden_for_good(const Site& site, std::size_t floor, std::size_t patch)
+{
+    const Surface& top = site.surfaces[site.zones[site.surfaces[floor].zone].top[site.surfaces[floor].cells[patch]].surface];
+    if (&top == &site.surfaces[floor] || top.role == SurfaceRole::sill) return false;
+    const auto object = std::find_if(site.scenario.objects.begin(), site.scenario.objects.end(), [&](const job::Object& o) { return o.title == top.name; });
+    return top.role != SurfaceRole::object_top || object == site.scenario.objects.end() || !object->can_move;
+}
+
+/// What lies in the house before the crew comes: on floors, furniture and sills. Walls and counters count as clean.
+void find_dust(Site& site)
+{
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        const Surface& surface = site.surfaces[s];
+        const job::Zone& zone = site.zones[surface.zone].plan;
+        const auto of_sill = std::find_if(site.scenario.sills.begin(), site.scenario.sills.end(), [&](const job::Sill& sill) { return sill.title == surface.name; });
+        for (std::size_t p = 0; p < surface.patches.size(); ++p) {
+            switch (surface.role) {
+                case SurfaceRole::floor:
+                    if (!is_hidden_for_good(site, s, p)) find_dust(site, s, p, zone.dust_before, zone.lead_before);
+                    break;
+                case SurfaceRole::object_top: find_dust(site, s, p, zone.dust_before, zone.lead_before); break;
+                case SurfaceRole::sill: find_dust(site, s, p, of_sill->dust_before, of_sill->lead_before); break;
+                default: break;
+            }
+        }
+    }
+}
+
 void note_first_states(Site& site)
 {
-    set_state(site, "certified-on-site", "", std::any_of(site.crew.begin(), site.crew.end(), [](const Worker& w) { return w.role == job::Role::certified_renovator; }));
+    presence_changed(site);
     set_state(site, "hvac-running", "", site.is_hvac_running);
     for (const OpeningState& o : site.openings) {
         const std::string& name = o.plan.id.name;
@@ -170,19 +230,22 @@ void note_first_states(Site& site)
 
 }
 
-Site build(const job::Scenario& scenario, std::uint64_t seed)
+Site build(const job::Scenario& scenario, std::uint64_t seed, const dust::RunParameters& uncertain)
 {
     Site site;
     site.scenario = scenario;
     site.seed = seed;
+    site.uncertain = uncertain;
     site.now = whole_seconds(scenario.start);
     site.paint = site.ledger.open("paint", dust::Side::paint);
+    site.there_before = site.ledger.open("there before the job", dust::Side::before);
     for (std::size_t z = 0; z < scenario.zones.size(); ++z) {
         if (scenario.zones[z].role == job::ZoneRole::work_room) site.work_room = z;
         add_zone(site, scenario.zones[z]);
     }
     for (std::size_t z = 0; z < site.zones.size(); ++z) {
         add_floor(site, z);
+        add_carpets(site, z);
         mark_edges(site, z);
     }
     add_walls(site, site.work_room);
@@ -202,12 +265,18 @@ Site build(const job::Scenario& scenario, std::uint64_t seed)
     site.store.account = site.ledger.open("waste store", dust::Side::contained);
 
     const dust::Air air;
-    for (const dust::SizeClass k : dust::all_classes()) site.deposition[k] = dust::deposition_speeds(k, air);
+    // A room people live in loses even its finest dust at a quarter an hour; what its furniture takes besides lands on it.
+    const Speed least = dust::furnished_loss_rate(Rate{}, 1.0) * site.room().plan.ceiling;
+    for (const dust::SizeClass k : dust::all_classes()) {
+        site.deposition[k] = dust::deposition_speeds(k, air);
+        site.deposition[k].floor = std::max(site.deposition[k].floor, least);
+    }
     site.is_hvac_running = scenario.air_handling.is_running;
     for (const job::Supply& supply : scenario.supplies)
         if (supply.is_staged) site.staged.push_back(supply.id);
     note_first_states(site);
     refresh_tops(site);
+    find_dust(site);
     return site;
 }
 

@@ -46,6 +46,14 @@ void wipe_item(Site& site, Item& item, const WipeKind& how, bool may_count)
     set_state(site, "verified", item.name, item.state == ItemState::passed);
 }
 
+/// A wet cloth on what waits for the dry one: not foreseen by the rule and harmless, but the surface is wet again.
+void wipe_while_waiting(Site& site, Item& item)
+{
+    spend(site, item.kind == ItemKind::floor ? job::WipeFloor::takes : job::WipeSill::takes);
+    ++site.verification.wet_cloths;
+    cloth_matches(site, item);
+}
+
 /// For a floor or a counter the whole surface in the work area must be dry, for a sill that sill.
 bool is_dry(const Site& site, const Item& item)
 {
@@ -66,8 +74,13 @@ Done wipe_items(Site& site, const Team& by, const WipeKind& how, const std::func
     if (items.empty()) before_list = items_to_verify(site, 0);
     bool was_needed = false;
     for (Item& item : items) {
-        if (!is_chosen(item) || item.state == ItemState::passed || item.state == ItemState::waiting) continue;
+        const bool is_waiting = item.state == ItemState::waiting;
+        if (!is_chosen(item) || item.state == ItemState::passed || (is_waiting && !how.is_named)) continue;
         was_needed = true;
+        if (is_waiting) {
+            wipe_while_waiting(site, item);
+            continue;
+        }
         wipe_item(site, item, how, may_count);
     }
     const auto sections = std::count_if(items.begin(), items.end(), [](const Item& item) { return item.kind == ItemKind::floor; });
@@ -88,6 +101,7 @@ Done dry_wipe_items(Site& site, const Team& by, bool is_dry_cloth)
         const bool dry = is_dry(site, item);
         spend(site, job::DryWipe::takes);
         ++site.verification.dry_cloths;
+        wipe_dry(site, {item.surface, item.patches});
         measure(site, "waited", item.name, job::MeasureKind::time, waited.si);
         measure(site, "is-dry", item.name, job::MeasureKind::truth, dry ? 1.0 : 0.0);
         const bool counts = waits && waited >= waiting_time && dry && is_dry_cloth && is_certified(site, by);
@@ -108,16 +122,22 @@ Done clean_again(Site& site, const Team& by, const job::Supply* vacuum_with, boo
     const auto clean_part = [&](const Part& part) {
         was_needed = true;
         constexpr double minutes = 3.0;
+        const Surface& surface = site.surfaces[part.surface];
+        const bool is_carpet = surface.role == SurfaceRole::floor && surface.finish == job::FloorKind::carpet;
+        if (is_carpet && vacuum_with == nullptr) return;   // a carpet is neither mopped nor wiped
         go_over(site, by, part, job::CleaningPath::toward_door, [&] {
             Area area{};
-            if (vacuum_with != nullptr) area = vacuum(site, part, minutes, vacuum_with->kind == job::SupplyKindOf::hepa_vacuum);
-            if (wipes) area = site.surfaces[part.surface].role == SurfaceRole::floor ? mop(site, part, Rinsing::separate_water, 0) : wipe(site, part, true);
+            if (vacuum_with != nullptr) area = vacuum(site, part, {.kind = vacuum_kind(*vacuum_with), .minutes_per_square_meter = minutes, .has_beater = is_carpet});
+            if (wipes && !is_carpet) area = surface.role == SurfaceRole::floor ? mop(site, part, Rinsing::separate_water, 0) : wipe(site, part, true);
             return area;
         }, job::ReClean::takes);
     };
     if (site.verification.saw_dust) {
         for (const std::size_t s : ledges(site)) clean_part(bare_part(site, s));
-        clean_part(floor_part(site, job::CleaningPath::toward_door));
+        const Part floor = floor_part(site, job::CleaningPath::toward_door);
+        const std::vector<Part> carpets = carpet_parts(site);
+        if (carpets.empty() || carpets.front().surface != floor.surface) clean_part(floor);
+        for (const Part& carpet : carpets) clean_part(carpet);
         site.verification.saw_dust = false;
     }
     for (Item& item : site.verification.items) {

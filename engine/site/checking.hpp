@@ -10,10 +10,12 @@ namespace flapdoor::site {
 struct WipeKind {
     bool is_proper_cloth = true;    ///< wet disposable cloth; on floors with a long handle
     bool folds_used_cloth = false;  ///< the same cloth folded to an unused face
+    bool is_named = false;          ///< the card names the item; else it means whatever is due
 };
 
 /// Wipes every chosen item whose wipe is due and compares with the card. A wipe that the rule does not count (not by the
-/// certified renovator, before the inspection passed, wrong cloth, re-cleaning left out) changes no item's state.
+/// certified renovator, before the inspection passed, wrong cloth, re-cleaning left out) changes no item's state. An item
+/// that waits for its dry cloth may be wiped wet once more when it is named: that tells nothing, and it has to dry again.
 Done wipe_items(Site& site, const Team& by, const WipeKind& how, const std::function<bool(const Item&)>& is_chosen);
 
 /// Ends the check of items that failed twice: counts only an hour or more after the second darker cloth, on a dry surface.

@@ -1,8 +1,7 @@
 #include "site/cleaning.hpp"
 
-#include "core/steady.hpp"
+#include "core/insist.hpp"
 #include "dust/mopping.hpp"
-#include "dust/resuspension.hpp"
 #include "dust/vacuuming.hpp"
 #include "dust/wiping.hpp"
 #include "plan/walking.hpp"
@@ -18,8 +17,9 @@ namespace flapdoor::site {
 
 namespace {
 
-constexpr int directions = 2;          // a second pass across the first reaches the rows it missed
-constexpr double missed_by_mop = 0.03; // share of the floor a mop's path misses, edges three times that (judgment)
+constexpr int mopping_passes = 2;   // strokes of a mop overlap: each place is met twice, as with crossing passes (judgment)
+constexpr Volume bucket = 8.0_L;
+constexpr double most_blown = 0.5;  // however bad a vacuum is, it keeps something
 
 bool is_exhausted(dust::SizeClass k) { return k <= dust::SizeClass::um_5; }   // classes up to 10 um pass a poor filter
 
@@ -76,6 +76,18 @@ Part floor_part(const Site& site, job::CleaningPath path)
     return part;
 }
 
+std::vector<Part> carpet_parts(const Site& site)
+{
+    std::vector<Part> parts;
+    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
+        const Surface& surface = site.surfaces[s];
+        if (surface.role != SurfaceRole::floor || surface.zone != site.work_room || surface.finish != job::FloorKind::carpet) continue;
+        Part part = s == floor_of(site, site.work_room) ? floor_part(site, job::CleaningPath::toward_door) : bare_part(site, s);
+        if (!part.patches.empty()) parts.push_back(std::move(part));
+    }
+    return parts;
+}
+
 std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPath path)
 {
     std::vector<Part> parts;
@@ -90,28 +102,82 @@ std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPa
     return parts;
 }
 
-Area vacuum(Site& site, const Part& cleaned, double minutes_per_square_meter, bool is_hepa, bool has_beater)
+namespace {
+
+/// A carpet with more in its pile than on it is an old one, whatever fell on it lately.
+dust::SurfaceKind kind_under_nozzle(const Surface& surface, const std::vector<std::size_t>& patches)
 {
-    Surface& surface = site.surfaces[cleaned.surface];
     const dust::SurfaceKind kind = kind_of(surface);
-    const dust::Nozzle nozzle{{0.3}, {0.3}, has_beater};
-    const dust::Exposure exposure = dust::minutes_per_m2(minutes_per_square_meter);
-    const double through = dust::exhaust_penetration(is_hepa ? dust::VacuumKind::hepa_sealed : dust::VacuumKind::ordinary).typical;
-    const double loosened = dust::worked_loose(kind, nozzle, exposure);
-    for (const std::size_t p : cleaned.patches) {
-        const bool is_edge = surface.is_edge[p] != 0;
-        const double coverage = dust::coverage_of(is_edge ? dust::edge_pass_coverage : dust::pass_coverage, directions);
+    if (kind != dust::SurfaceKind::carpet_fresh) return kind;
+    Picograms free, bound;
+    for (const std::size_t p : patches) {
         for (const dust::SizeClass k : dust::all_classes()) {
-            if (loosened > 0.0) site.ledger.move(surface.bound(p, k), surface.free(p, k), k, part(surface.patches[p].bound[k], loosened));
-            const double taken = coverage * (1.0 - dust::vacuum_residual(dust::vacuum_rate(kind, k, nozzle, is_edge), exposure));
-            const Amount sucked = part(surface.patches[p].free[k], taken);
-            const Amount blown = is_exhausted(k) ? part(sucked, through) : Amount{};
-            const dust::Pathway pathway = site.ledger.account(surface.account).side == dust::Side::outside ? dust::Pathway::recovered : dust::Pathway::none;
-            raise_into_air(site, surface.free(p, k), surface.zone, k, blown);
-            site.ledger.move(surface.free(p, k), site.vacuum.free(k), k, sucked - blown, pathway);
+            free += surface.patches[p].free[k].dust;
+            bound += surface.patches[p].bound[k].dust;
         }
     }
-    return surface.patch_area * static_cast<double>(cleaned.patches.size());
+    return bound > free ? dust::SurfaceKind::carpet_old : kind;
+}
+
+/// Exposure and coverage of the middle of a surface or of its edges.
+struct Going {
+    dust::Exposure exposure{};
+    double coverage = 0.0;
+};
+
+Going going_over(const Vacuuming& how, bool is_edge)
+{
+    const int passes = how.crosses ? 2 : 1;
+    const int times = is_edge && how.does_edges ? 2 : 1;
+    return {dust::minutes_per_m2(how.minutes_per_square_meter * times), dust::coverage_of(is_edge ? dust::edge_pass_coverage : dust::pass_coverage, passes * times)};
+}
+
+/// The usual nozzle, pushed faster when one stroke has to do in less time than it takes.
+dust::Nozzle nozzle_of(const Vacuuming& how)
+{
+    dust::Nozzle nozzle{{0.3}, {0.3}, how.has_beater};
+    nozzle.speed = std::max(nozzle.speed, 1.0 / (nozzle.width * dust::minutes_per_m2(how.minutes_per_square_meter)));
+    return nozzle;
+}
+
+dust::Pathway pathway_from(const Site& site, const Surface& surface)
+{
+    return site.ledger.account(surface.account).side == dust::Side::outside ? dust::Pathway::recovered : dust::Pathway::none;
+}
+
+}
+
+Area vacuum(Site& site, const Part& cleaned, const Vacuuming& how)
+{
+    insist(how.minutes_per_square_meter > 0.0, "cleaning takes time");
+    Surface& surface = site.surfaces[cleaned.surface];
+    const dust::SurfaceKind kind = kind_under_nozzle(surface, cleaned.patches);
+    const dust::Nozzle nozzle = nozzle_of(how);
+    const dust::Pathway pathway = pathway_from(site, surface);
+    const double through = std::min(most_blown, dust::exhaust_penetration(how.kind).typical * site.uncertain.exhaust);
+    for (const bool is_edge : {false, true}) {
+        const Going going = going_over(how, is_edge);
+        const double loosened = dust::worked_loose(kind, nozzle, going.exposure);
+        const double stirred = std::min(0.5, dust::raised_by_chore(going.exposure) * site.uncertain.raised);
+        dust::PerClass<double> taken;
+        for (const dust::SizeClass k : dust::all_classes()) {
+            const dust::CleaningRate rate = dust::vacuum_rate(kind, k, nozzle, is_edge, site.uncertain.edge_penalty) * site.uncertain.vacuum;
+            taken[k] = going.coverage * (1.0 - dust::vacuum_residual(rate, going.exposure));
+        }
+        for (const std::size_t p : cleaned.patches) {
+            if ((surface.is_edge[p] != 0) != is_edge) continue;
+            for (const dust::SizeClass k : dust::all_classes()) {
+                if (loosened > 0.0) site.ledger.move(surface.bound(p, k), surface.free(p, k), k, part(surface.patches[p].bound[k], loosened));
+                if (dust::is_raised_by_chore(k)) raise_into_air(site, surface.free(p, k), surface.zone, k, part(surface.patches[p].free[k], stirred));
+                const Amount sucked = part(surface.patches[p].free[k], taken[k]);
+                const Amount blown = is_exhausted(k) ? part(sucked, through) : Amount{};
+                raise_into_air(site, surface.free(p, k), surface.zone, k, blown);
+                site.ledger.move(surface.free(p, k), site.vacuum.free(k), k, sucked - blown, pathway);
+            }
+        }
+    }
+    const auto edges = static_cast<double>(how.does_edges ? std::count_if(cleaned.patches.begin(), cleaned.patches.end(), [&](std::size_t p) { return surface.is_edge[p] != 0; }) : 0);
+    return surface.patch_area * (static_cast<double>(cleaned.patches.size()) + edges);
 }
 
 Area wipe(Site& site, const Part& cleaned, bool changes_cloth)
@@ -119,7 +185,7 @@ Area wipe(Site& site, const Part& cleaned, bool changes_cloth)
     Surface& surface = site.surfaces[cleaned.surface];
     const dust::SurfaceKind kind = kind_of(surface);
     const double fresh = dust::fresh_wipe(dust::Cloth::wet).typical;
-    const dust::Pathway pathway = site.ledger.account(surface.account).side == dust::Side::outside ? dust::Pathway::recovered : dust::Pathway::none;
+    const dust::Pathway pathway = pathway_from(site, surface);
     Mass on_face{};
     for (const std::size_t p : cleaned.patches) {
         if (changes_cloth && on_face > dust::face_capacity(dust::Cloth::wet) * 0.1) on_face = {};
@@ -135,29 +201,47 @@ Area wipe(Site& site, const Part& cleaned, bool changes_cloth)
     return surface.patch_area * static_cast<double>(cleaned.patches.size());
 }
 
+void wipe_dry(Site& site, const Part& cleaned)
+{
+    Surface& surface = site.surfaces[cleaned.surface];
+    const double fresh = dust::fresh_wipe(dust::Cloth::electrostatic_dry).typical;
+    const dust::Pathway pathway = pathway_from(site, surface);
+    Mass on_face{};
+    for (const std::size_t p : cleaned.patches) {
+        for (const dust::SizeClass k : dust::all_classes()) {
+            const Amount taken = part(surface.patches[p].free[k], dust::wipe_share(dust::Cloth::electrostatic_dry, k, fresh, on_face));
+            site.ledger.move(surface.free(p, k), site.cloths.free(k), k, taken, pathway);
+            on_face += mass(taken.dust);
+        }
+    }
+}
+
 Area mop(Site& site, const Part& cleaned, Rinsing rinsing, int water_changes)
 {
     Surface& surface = site.surfaces[cleaned.surface];
-    const dust::SurfaceKind kind = kind_of(surface);
-    const dust::SurfaceTraits& traits = dust::surface_traits(kind);
-    const Area area = surface.patch_area * static_cast<double>(cleaned.patches.size());
-    dust::Mopping job;
-    job.removed = traits.wet_free;
-    job.into_water = rinsing == Rinsing::separate_water ? dust::two_buckets : dust::one_bucket;
-    job.floor = area / static_cast<double>(1 + water_changes);
-    const dust::Mopped shares = dust::mop(job);
-    const dust::Pathway pathway = site.ledger.account(surface.account).side == dust::Side::outside ? dust::Pathway::recovered : dust::Pathway::none;
-    for (const std::size_t p : cleaned.patches) {
-        const double missed = missed_by_mop * (surface.is_edge[p] != 0 ? 3.0 : 1.0);
+    const dust::SurfaceTraits& traits = dust::surface_traits(kind_of(surface));
+    const dust::Pathway pathway = pathway_from(site, surface);
+    const double into_water = rinsing == Rinsing::separate_water ? dust::two_buckets : dust::one_bucket;
+    const double left_behind = dust::brought_back(dust::wrung_film, surface.patch_area, bucket);
+    const auto fillings = static_cast<std::size_t>(1 + water_changes);
+    dust::PerClass<Amount> in_water;    // of what the wash water holds: in the bucket that the mop is wetted with
+    for (std::size_t i = 0; i < cleaned.patches.size(); ++i) {
+        if (i > 0 && i * fillings / cleaned.patches.size() != (i - 1) * fillings / cleaned.patches.size()) in_water = {};
+        const std::size_t p = cleaned.patches[i];
+        const double met = dust::coverage_of(surface.is_edge[p] != 0 ? dust::edge_pass_coverage : dust::pass_coverage, mopping_passes);
         for (const dust::SizeClass k : dust::all_classes()) {
             // Wetting loosens part of what is bound; the mop then takes the same share of it.
-            site.ledger.move(surface.bound(p, k), surface.free(p, k), k, part(surface.patches[p].bound[k], traits.wet_bound * (1.0 - missed)));
-            const Amount taken = part(surface.patches[p].free[k], (1.0 - missed) * (1.0 - shares.floor));
-            site.ledger.move(surface.free(p, k), site.mop_water.free(k), k, taken, pathway);
+            site.ledger.move(surface.bound(p, k), surface.free(p, k), k, part(surface.patches[p].bound[k], traits.wet_bound * met));
+            const Amount lifted = part(surface.patches[p].free[k], traits.wet_free * met);
+            site.ledger.move(surface.free(p, k), site.mop_water.free(k), k, lifted, pathway);
+            in_water[k] += part(lifted, into_water);
+            const Amount back = part(in_water[k], left_behind);
+            site.ledger.move(site.mop_water.free(k), surface.free(p, k), k, back, pathway);
+            in_water[k] -= back;
         }
     }
     surface.wet_until = site.now + site.scenario.drying;
-    return area;
+    return surface.patch_area * static_cast<double>(cleaned.patches.size());
 }
 
 void mark_cleaned(Site& site, const Part& part)
@@ -165,7 +249,7 @@ void mark_cleaned(Site& site, const Part& part)
     for (const std::size_t p : part.patches) site.surfaces[part.surface].is_cleaned[p] = 1;
 }
 
-void walk_along(Site& site, Worker& who, const Part& part)
+void walk_along(Site& site, Worker& who, const Part& part, Footing footing)
 {
     const Surface& surface = site.surfaces[part.surface];
     if (surface.zone != who.zone || part.patches.empty()) return;
@@ -176,7 +260,7 @@ void walk_along(Site& site, Worker& who, const Part& part)
         const std::size_t cell = surface.cells[part.patches[i]];
         if (zone.is_blocked[cell]) continue;
         const Spot top = zone.top[cell];
-        if (site.surfaces[top.surface].is_cleaned[top.patch] != 0) ++on_cleaned;
+        if (footing == Footing::may_be_clean && site.surfaces[top.surface].is_cleaned[top.patch] != 0) ++on_cleaned;
         step_on(site, who, cell);
         who.at = zone.raster.center(cell);
     }
@@ -192,7 +276,8 @@ void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part,
         for (const job::PersonId& id : by) {
             Worker& who = worker(site, id);
             if (who.zone != site.surfaces[part.surface].zone) continue;
-            if (is_level_floor) walk_along(site, who, part);
+            // Toward the door they stand on what this pass has still before it, though an earlier pass may have cleaned it.
+            if (is_level_floor) walk_along(site, who, part, path == job::CleaningPath::toward_door ? Footing::still_to_clean : Footing::may_be_clean);
             else walk_to(site, who, start);
         }
     };
@@ -204,10 +289,16 @@ void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part,
     pass_time(site, per_square_meter * area.si);
 }
 
-bool is_hepa(const Site& site, const job::SupplyId& vacuum)
+dust::VacuumKind vacuum_kind(const job::Supply& supply)
 {
-    const job::Supply* supply = find_supply(site, vacuum);
-    return supply != nullptr && supply->kind == job::SupplyKindOf::hepa_vacuum;
+    if (supply.kind != job::SupplyKindOf::hepa_vacuum) return dust::VacuumKind::ordinary;
+    return supply.has_leak ? dust::VacuumKind::hepa_leaking : dust::VacuumKind::hepa_sealed;
+}
+
+dust::VacuumKind vacuum_kind(const Site& site, const job::SupplyId& supply)
+{
+    const job::Supply* found = find_supply(site, supply);
+    return found == nullptr ? dust::VacuumKind::ordinary : vacuum_kind(*found);
 }
 
 }

@@ -30,8 +30,17 @@ plan::Point threshold(const Site& site)
     return middle(site.zones[door.zone].plan, door.plan);
 }
 
+/// Air swapped by one passage without net flow. A flap door swaps the typical volume times what it stands open for, compared
+/// with one hung with care in a usual doorway that somebody walks in by; never more than a doorway without one.
+Volume swapped_in_still_air(Site& site, const OpeningState& door, mechanics::Heading heading)
+{
+    if (!door.flap) return air::hinged_door_passage;
+    const mechanics::OpenFor usual = site.flaps.swing(careful_door, mechanics::Heading::into_room).open_for;
+    return std::min(air::flap_passage * (site.flaps.swing(hung_door(door), heading).open_for / usual), air::hinged_door_passage);
+}
+
 /// Air swept through the doorway by one passage, both ways: the parcels near it and a share of the mixed dust.
-void swing(Site& site, bool is_carrying)
+void swing(Site& site, mechanics::Heading heading, bool is_carrying)
 {
     if (site.is_air_stale) refresh_air(site);
     const OpeningState& door = entrance(site);
@@ -40,9 +49,8 @@ void swing(Site& site, bool is_carrying)
     for (const AirPath& path : site.air.paths)
         if (path.opening == index) net += path.from == site.work_room ? -path.flow : path.flow;
     const Speed inward = std::max(AirFlow{}, net) / (door.plan.width * door.plan.height);
-    Volume still = door.flap ? air::flap_passage : air::hinged_door_passage;
-    if (door.flap && door.flap->sheets < 2) still = (air::flap_passage + air::hinged_door_passage) * 0.5;
-    const Volume swept = air::passage_volume(still, inward) * (is_carrying ? air::carrying_factor : 1.0);
+    const Volume still = swapped_in_still_air(site, door, heading) * (is_carrying ? air::carrying_factor : 1.0) * site.uncertain.passage;
+    const Volume swept = air::passage_volume(still, inward);
 
     Zone& room = site.room();
     Zone& hall = site.zones[zone_beyond(site)];
@@ -74,7 +82,7 @@ void tread_on_pad(Site& site, Worker& who)
 {
     const dust::Pathway pathway = who.is_inside ? dust::Pathway::none : dust::Pathway::shoes;
     const Loading on_pad = mass(dust::total(site.tack_pad.load).dust) / pad_area;
-    const double captured = dust::captured_in(dust::pad_capture_at(dust::pad_capture.typical, on_pad), dust::contacts_per_foot);
+    const double captured = dust::captured_in(dust::pad_capture_at(site.uncertain.pad_capture, on_pad), dust::contacts_per_foot);
     for (const dust::SizeClass k : dust::all_classes())
         site.ledger.move(who.soles.free(k), site.tack_pad.free(k), k, part(who.soles.load.free[k], captured), pathway);
 }
@@ -93,7 +101,7 @@ void leave(Site& site, Worker& who, bool is_carrying)
     const bool had_clean_clothes = who.has_clean_clothes;
     walk_to(site, who, threshold(site));
     if (site.has_tack_pad && !site.is_tack_pad_outside) tread_on_pad(site, who);
-    swing(site, is_carrying);
+    swing(site, mechanics::Heading::out_of_room, is_carrying);
     who.is_inside = false;
     who.zone = zone_beyond(site);
     who.at = threshold(site);
@@ -112,7 +120,7 @@ void enter(Site& site, Worker& who, bool is_carrying)
 {
     walk_to(site, who, threshold(site));
     if (site.has_tack_pad && site.is_tack_pad_outside) tread_on_pad(site, who);
-    swing(site, is_carrying);
+    swing(site, mechanics::Heading::into_room, is_carrying);
     who.is_inside = true;
     who.zone = site.work_room;
     who.at = threshold(site);

@@ -1,6 +1,7 @@
 #include "site/hands.hpp"
 
 #include "site/feet.hpp"
+#include "site/landing.hpp"
 #include "site/passing_time.hpp"
 #include "site/place.hpp"
 
@@ -22,6 +23,24 @@ Refusal must_be_outside(const Site& site, const Team& by)
     for (const job::PersonId& id : by)
         if (const Worker& who = worker(site, id); who.is_inside) return who.title + " is in the work area; leave first";
     return std::nullopt;
+}
+
+Refusal must_be_on_site(const Site& site, const Team& by)
+{
+    for (const job::PersonId& id : by)
+        if (const Worker& who = worker(site, id); !who.is_on_site) return who.title + " is off the site";
+    return std::nullopt;
+}
+
+Refusal must_have_card(const Site& site)
+{
+    Refusal refusal = "there is no card to compare the cloth with";
+    for (const job::Supply& supply : site.scenario.supplies)
+        if (supply.kind == job::SupplyKindOf::card) {
+            refusal = must_have(site, supply.id, {job::SupplyKindOf::card}, "");
+            if (!refusal) return std::nullopt;
+        }
+    return refusal;
 }
 
 Refusal must_have(const Site& site, const job::SupplyId& id, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose)
@@ -87,6 +106,7 @@ void work_at(Site& site, const Team& by, plan::Point where, Time time)
                                for (const job::PersonId& id : by) {
                                    Worker& who = worker(s, id);
                                    shuffle(s, who, where, 1.0_m, 1);
+                                   if (who.zone == s.work_room) wear_sheeting(s, s.room().raster.cell_at(who.at));
                                    soil_clothes(s, who, spell);
                                }
                            }});
@@ -118,6 +138,34 @@ void containment_changed(Site& site)
 {
     site.is_air_stale = true;
     set_state(site, "containment-whole", "", is_containment_whole(site));
+}
+
+void presence_changed(Site& site)
+{
+    const auto is_any = [&](const auto& is_so) {
+        return std::any_of(site.crew.begin(), site.crew.end(), [&](const Worker& who) { return who.role == job::Role::certified_renovator && is_so(who); });
+    };
+    set_state(site, "certified-on-site", "", is_any([](const Worker& who) { return who.is_on_site; }));
+    set_state(site, "certified-reachable", "", is_any([](const Worker& who) { return who.is_reachable; }));
+}
+
+Length sheeting_reach(const Site& site, const job::Component& component)
+{
+    const Zone& room = site.room();
+    const plan::Rect from = footprint(site.scenario, component);
+    Length nearest = room.plan.width + room.plan.depth;
+    for (std::size_t cell = 0; cell < room.top.size(); ++cell)
+        if (site.surfaces[room.top[cell].surface].role == SurfaceRole::floor) nearest = std::min(nearest, plan::distance(from, room.raster.center(cell)));
+    return nearest;
+}
+
+bool has_debris_on_floor(const Site& site)
+{
+    const Mass one_chip = 0.0005_g;   // half a milligram is one that somebody sees
+    return std::any_of(site.room().top.begin(), site.room().top.end(), [&](const Spot& spot) {
+        const Surface& surface = site.surfaces[spot.surface];
+        return surface.role == SurfaceRole::floor && mass(surface.patches[spot.patch].free[dust::SizeClass::chips].dust) > one_chip;
+    });
 }
 
 void pour(Site& site, Body& from, Body& to, double share, dust::Pathway pathway)

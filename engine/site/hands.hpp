@@ -14,6 +14,12 @@ namespace flapdoor::site {
 Refusal must_be_inside(const Site& site, const Team& by);
 Refusal must_be_outside(const Site& site, const Team& by);
 
+/// Refuses when somebody of the team is off the site: no card but the return is theirs then.
+Refusal must_be_on_site(const Site& site, const Team& by);
+
+/// Refuses when there is no card on the site to compare a cloth with.
+Refusal must_have_card(const Site& site);
+
 /// Refuses when a supply is not of a kind that can serve at all, or is left outside a hung flap.
 Refusal must_have(const Site& site, const job::SupplyId& supply, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose);
 
@@ -40,11 +46,24 @@ void work_at(Site& site, const Team& by, plan::Point where, Time time);
 /// Lets time pass with people at rest.
 void spend(Site& site, Time time);
 
+/// Bags and sheeting never let go more than this, however roughly they are handled.
+inline constexpr double most_let_go = 0.5;
+
 /// Does the containment stand: sheeting, flap, registers and unused doors, windows?
 bool is_containment_whole(const Site& site);
 
 /// After openings or sheeting changed: air flows anew, states follow.
 void containment_changed(Site& site);
+
+/// After somebody left the site or came back: states of the certified renovators follow.
+void presence_changed(Site& site);
+
+/// How far the sheeting really reaches beyond a component: to the nearest floor that lies bare, corners and what lies beside
+/// furniture included; width and depth of the room together when none does.
+Length sheeting_reach(const Site& site, const job::Component& component);
+
+/// Do chips lie on bare floor of the work room?
+bool has_debris_on_floor(const Site& site);
 
 /// Everything in one load goes over to another, class by class.
 void pour(Site& site, Body& from, Body& to, double share, dust::Pathway pathway = dust::Pathway::none);

@@ -14,6 +14,9 @@ namespace {
 constexpr double under_taped_edge = 0.01;
 constexpr double under_loose_edge = 0.10;
 constexpr double through_cloth = 0.05;
+constexpr double through_tear = 0.3;
+constexpr double most_seeping = 0.5;
+constexpr double torn_in_a_step = 5e-4;     // one layer; judgment
 
 }
 
@@ -31,11 +34,16 @@ dust::SurfaceKind kind_of(const Surface& surface)
     return dust::SurfaceKind::smooth_sealed;
 }
 
+double bound_share(const Site& site, const Surface& surface, dust::SizeClass k)
+{
+    if (k == dust::SizeClass::chips) return 0.0;
+    return std::min(most_bound, dust::surface_traits(kind_of(surface)).bound_share.typical * site.uncertain.bound);
+}
+
 void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount, dust::Pathway pathway)
 {
     Surface& s = site.surfaces[surface];
-    const double bound_share = k == dust::SizeClass::chips ? 0.0 : dust::surface_traits(kind_of(s)).bound_share.typical;
-    const Amount bound = part(amount, bound_share);
+    const Amount bound = part(amount, bound_share(site, s, k));
     site.ledger.move(from, s.bound(patch, k), k, bound, pathway);
     site.ledger.move(from, s.free(patch, k), k, amount - bound, pathway);
     s.is_cleaned[patch] = 0;
@@ -46,11 +54,25 @@ void seep(Site& site, std::size_t surface, std::size_t patch, dust::SizeClass k,
 {
     Surface& sheet = site.surfaces[surface];
     if (sheet.role != SurfaceRole::sheeting || k == dust::SizeClass::chips) return;
-    const double share = site.is_sheet_porous ? through_cloth : sheet.is_edge[patch] == 0 ? 0.0 : site.is_sheet_taped ? under_taped_edge : under_loose_edge;
-    const Amount under = part(landed, share);
+    double share = site.is_sheet_porous ? through_cloth : sheet.is_edge[patch] == 0 ? 0.0 : site.is_sheet_taped ? under_taped_edge : under_loose_edge;
+    share *= site.uncertain.handling;
+    if (!sheet.is_torn.empty() && sheet.is_torn[patch] != 0) share = std::max(share, through_tear);
+    const Amount under = part(landed, std::min(share, most_seeping));
     if (under.is_zero()) return;
-    const std::size_t floor = floor_of(site, sheet.zone);
-    lay_on(site, sheet.free(patch, k), floor, sheet.cells[patch], k, under);   // a floor has one patch per raster cell
+    const Spot below = floor_at(site, sheet.zone, sheet.cells[patch]);
+    lay_on(site, sheet.free(patch, k), below.surface, below.patch, k, under);
+}
+
+void wear_sheeting(Site& site, std::size_t cell)
+{
+    const Spot spot = site.room().top[cell];
+    Surface& sheet = site.surfaces[spot.surface];
+    if (sheet.role != SurfaceRole::sheeting) return;
+    const double luck = Luck{site.seed, Stream::handling}.uniform(site.draws++, 1);
+    if (site.is_sheet_porous || luck >= torn_in_a_step * site.uncertain.handling / (sheet.layers * sheet.layers)) return;
+    sheet.is_torn.resize(sheet.patches.size(), 0);
+    sheet.is_torn[spot.patch] = 1;
+    for (const dust::SizeClass k : dust::all_classes()) seep(site, spot.surface, spot.patch, k, sheet.patches[spot.patch].free[k]);
 }
 
 void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, dust::SizeClass k, Amount amount, dust::Pathway pathway)
@@ -86,32 +108,6 @@ Amount equal_piece(Amount amount, std::size_t index, std::size_t count)
         return Picograms{whole.count / n + (static_cast<std::int64_t>(index) < whole.count % n ? 1 : 0)};
     };
     return {piece(amount.dust), piece(amount.lead)};
-}
-
-void spread_over_floor(Site& site, dust::Holding from, std::size_t zone, dust::SizeClass k, Amount amount, dust::Pathway pathway)
-{
-    const std::size_t cells = site.zones[zone].top.size();
-    for (std::size_t cell = 0; cell < cells; ++cell) {
-        // The few picograms left over by the division fall on other cells each time.
-        const Amount piece = equal_piece(amount, (cell + site.draws) % cells, cells);
-        if (!piece.is_zero()) land(site, from, zone, cell, k, piece, pathway);
-    }
-    ++site.draws;
-}
-
-void spread_over_walls(Site& site, dust::Holding from, dust::SizeClass k, Amount amount)
-{
-    std::size_t patches = 0;
-    for (const Surface& wall : site.surfaces)
-        if (wall.role == SurfaceRole::wall) patches += wall.patches.size();
-    std::size_t index = 0;
-    for (std::size_t s = 0; s < site.surfaces.size(); ++s) {
-        if (site.surfaces[s].role != SurfaceRole::wall) continue;
-        for (std::size_t p = 0; p < site.surfaces[s].patches.size(); ++p, ++index) {
-            const Amount piece = equal_piece(amount, index, patches);
-            if (!piece.is_zero()) lay_on(site, from, s, p, k, piece);
-        }
-    }
 }
 
 }

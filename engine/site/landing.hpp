@@ -5,16 +5,26 @@
 
 namespace flapdoor::site {
 
+/// However many cracks a surface has, some of what lies there is free.
+inline constexpr double most_bound = 0.95;
+
 /// How a surface holds dust and lets it go.
 dust::SurfaceKind kind_of(const Surface& surface);
+
+/// Share of fresh dust that a surface hides in its cracks or pile, as this run takes it.
+double bound_share(const Site& site, const Surface& surface, dust::SizeClass k);
 
 /// Puts dust on a patch: the share that the surface hides goes into its cracks, the rest lies free.
 void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount,
             dust::Pathway pathway = dust::Pathway::none);
 
-/// Fresh dust that landed on sheeting finds its way to the floor below: at the edges, more where they are not taped, and
-/// everywhere through a cloth. Nothing for other surfaces.
+/// Fresh dust that landed on sheeting finds its way to the floor below: at the edges, more where they are not taped, where
+/// it is torn, and everywhere through a cloth. Nothing for other surfaces.
 void seep(Site& site, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount landed);
+
+/// A footstep while working, with chips and tools under the sole: plastic on a floor may tear, and then lets through some of
+/// what lies there and of all that lands there later.
+void wear_sheeting(Site& site, std::size_t cell);
 
 /// Puts dust on whatever lies open at a raster cell of a zone.
 void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, dust::SizeClass k, Amount amount,
@@ -22,12 +32,6 @@ void land(Site& site, dust::Holding from, std::size_t zone, std::size_t cell, du
 
 /// Puts dust on the wall nearest to a point of the work room, at a height.
 void stick_to_wall(Site& site, dust::Holding from, plan::Point where, Length height, dust::SizeClass k, Amount amount);
-
-/// Spreads fallout evenly over all level surfaces of a zone.
-void spread_over_floor(Site& site, dust::Holding from, std::size_t zone, dust::SizeClass k, Amount amount, dust::Pathway pathway = dust::Pathway::none);
-
-/// Spreads it evenly over all walls of the work room.
-void spread_over_walls(Site& site, dust::Holding from, dust::SizeClass k, Amount amount);
 
 /// Piece `index` of `count` equal pieces of an amount; all pieces together are the amount.
 Amount equal_piece(Amount amount, std::size_t index, std::size_t count);

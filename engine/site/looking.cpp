@@ -41,7 +41,6 @@ std::vector<Spot> visible_dust(Site& site, double contrast_light)
     std::vector<std::size_t> looked_at = ledges(site);
     for (std::size_t s = 0; s < site.surfaces.size(); ++s)
         if (site.surfaces[s].role == SurfaceRole::floor && site.surfaces[s].zone == site.work_room) looked_at.push_back(s);
-    const dust::Light light = contrast_light < 1.0 ? dust::Light::raking : dust::Light::room;
     for (const std::size_t s : looked_at) {
         const Surface& surface = site.surfaces[s];
         const Part bare = bare_part(site, s);
@@ -55,7 +54,9 @@ std::vector<Spot> visible_dust(Site& site, double contrast_light)
             // A chip of half a milligram is one that somebody sees.
             const bool has_chips = mass(together.free[dust::SizeClass::chips].dust) > 0.0005_g;
             const double share = coverage_of(together, surface.patch_area * static_cast<double>(last - first));
-            const double chance = dust::seen_probability(share, background(surface), light);
+            const dust::Background behind = background(surface);
+            // Light along a floor shows what lies on it; a pile throws shadows of its own.
+            const double chance = dust::seen_probability(share, behind, behind == dust::Background::carpet ? std::max(1.0, contrast_light) : contrast_light);
             if (has_chips || eye < chance) seen.push_back({s, bare.patches[first]});
         }
     }
@@ -125,7 +126,7 @@ bool cloth_matches(Site& site, Item& item)
     }
     item.wet_until = site.now + site.scenario.drying;
     surface.wet_until = item.wet_until;
-    return dust::matches_card(coverage_of(gathered, dust::cloth_face));
+    return dust::matches_card(coverage_of(gathered, dust::cloth_face), site.uncertain.card_coverage);
 }
 
 }

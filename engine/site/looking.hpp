@@ -8,7 +8,7 @@ namespace flapdoor::site {
 double coverage(const Surface& surface, std::size_t patch);
 
 /// Looks over every level surface of the work area and the strip beyond: does anybody notice dust or chips?
-/// @param contrast_light  light factor: below 1 shows more
+/// @param contrast_light  light factor, above 0: below 1 shows more, above 1 less
 /// @return  places where something was seen, as spots
 std::vector<Spot> visible_dust(Site& site, double contrast_light);
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "job/building.hpp"
+#include "mechanics/flap_door.hpp"
 
 #include <optional>
 
@@ -25,5 +26,11 @@ struct OpeningState {
     bool has_sign = false;
     std::optional<FlapState> flap;
 };
+
+/// The flap door that hangs there, as mechanics knows it.
+mechanics::FlapDoor hung_door(const OpeningState& opening);
+
+/// One hung with all care in a usual doorway: what typical passages are meant for.
+inline constexpr mechanics::FlapDoor careful_door{};
 
 }

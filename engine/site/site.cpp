@@ -4,11 +4,27 @@
 #include "core/insist.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace flapdoor::site {
 
 namespace {
+
+/// Calls `see(body)` for all that carries dust about, in a fixed order.
+void for_each_body(const Site& site, const auto& see)
+{
+    for (const Worker& worker : site.crew) {
+        see(worker.soles);
+        see(worker.clothes);
+    }
+    for (const Bag& bag : site.bags) {
+        see(bag.content);
+        see(bag.skin);
+    }
+    for (const Body* body : {&site.outdoors, &site.duct, &site.filter, &site.vacuum, &site.cloths, &site.mop_water, &site.tools, &site.tack_pad, &site.store, &site.bundle})
+        see(*body);
+}
 
 /// Calls `see(account, class, amount)` for every amount held anywhere on the site, in a fixed order.
 void for_each_held(const Site& site, const auto& see)
@@ -24,35 +40,31 @@ void for_each_held(const Site& site, const auto& see)
     for (std::size_t i = 0; i < site.cloud.count(); ++i) see(site.room().air_account, site.cloud.size[i], site.cloud.amount[i]);
     for (const Surface& surface : site.surfaces)
         for (const dust::Load& load : surface.patches) see_load(surface.account, load);
-    for (const Worker& worker : site.crew) {
-        see_load(worker.soles.account, worker.soles.load);
-        see_load(worker.clothes.account, worker.clothes.load);
-    }
-    for (const Bag& bag : site.bags) {
-        see_load(bag.content.account, bag.content.load);
-        see_load(bag.skin.account, bag.skin.load);
-    }
-    for (const Body* body : {&site.outdoors, &site.duct, &site.filter, &site.vacuum, &site.cloths, &site.mop_water, &site.tools, &site.tack_pad, &site.store, &site.bundle})
-        see_load(body->account, body->load);
+    for_each_body(site, [&](const Body& body) { see_load(body.account, body.load); });
 }
 
 void add_dust(Fingerprint& print, const Site& site)
 {
+    const auto add_row = [&](const PerClassAmount& row) { print.add_all(std::span<const Amount>(row.values)); };
+    const auto add_load = [&](const dust::Load& load) {
+        add_row(load.free);
+        add_row(load.bound);
+    };
     print.add_word(dust::fingerprint(site.cloud));
-    std::uint64_t place = 0;    // tells the patches of one account apart
-    for_each_held(site, [&](dust::AccountId, dust::SizeClass, Amount amount) {
-        ++place;
-        if (amount.is_zero()) return;
-        print.add_word(place);
-        print.add(amount.dust.count);
-        print.add(amount.lead.count);
-    });
+    for (const float age : site.cloud.age) print.add(age);
+    for (const Zone& zone : site.zones)
+        for (const PerClassAmount* row : {&zone.air, &zone.falling, &zone.reaching_walls}) add_row(*row);
+    for (const Surface& surface : site.surfaces) print.add_all(std::span<const dust::Load>(surface.patches));
+    for_each_body(site, [&](const Body& body) { add_load(body.load); });
     for (std::size_t p = 0; p < dust::pathway_count; ++p) {
         const Amount crossed = total(site.ledger.crossed(static_cast<dust::Pathway>(p)));
         print.add(crossed.dust.count);
         print.add(crossed.lead.count);
     }
-    for (const dust::Account& account : site.ledger.accounts()) print.add(account.side);
+    for (const dust::Account& account : site.ledger.accounts()) {
+        print.add(account.side);
+        add_row(account.old);
+    }
 }
 
 void add_place(Fingerprint& print, const Site& site)
@@ -71,10 +83,14 @@ void add_place(Fingerprint& print, const Site& site)
         std::string cleaned(surface.is_cleaned.size(), '0');
         for (std::size_t p = 0; p < cleaned.size(); ++p) cleaned[p] = surface.is_cleaned[p] != 0 ? '1' : '0';
         print.add_text(cleaned);
+        for (std::size_t p = 0; p < surface.is_torn.size(); ++p)
+            if (surface.is_torn[p] != 0) print.add_word(p);
     }
     for (const Bag& bag : site.bags) {
         print.add_text(bag.id.name);
         print.add(bag.fill);
+        print.add(bag.filled.si);
+        print.add(bag.is_damp);
         for (const bool flag : {bag.is_heavy_duty, bag.is_closed, bag.is_gooseneck, bag.is_skin_clean, bag.is_out, bag.holds_sheeting}) print.add(flag);
     }
 }
@@ -86,7 +102,9 @@ void add_people(Fingerprint& print, const Site& site)
         print.add(w.at.y.si);
         print.add(w.zone);
         print.add(w.clean_steps);
-        for (const bool flag : {w.is_inside, w.is_trained, w.has_respirator, w.has_coverall, w.has_covers, w.has_gloves, w.has_clean_soles, w.has_clean_clothes}) print.add(flag);
+        print.add(w.breathed_dust.si);
+        print.add(w.breathed_lead.si);
+        for (const bool flag : {w.is_inside, w.is_on_site, w.is_reachable, w.is_trained, w.has_respirator, w.has_coverall, w.has_covers, w.has_gloves, w.has_clean_soles, w.has_clean_clothes}) print.add(flag);
     }
 }
 
@@ -123,7 +141,7 @@ void audit(const Site& site)
         held.at(account)[k] += amount;
     });
     for (dust::AccountId a = 0; a < held.size(); ++a) {
-        if (site.ledger.account(a).side == dust::Side::paint) continue;
+        if (site.ledger.account(a).side == dust::Side::paint || site.ledger.account(a).side == dust::Side::before) continue;
         for (const dust::SizeClass k : dust::all_classes())
             insist(held[a][k] == site.ledger.account(a).balance[k], "what an account says is what is really held");
     }
@@ -171,6 +189,27 @@ std::size_t floor_of(const Site& site, std::size_t zone)
     const auto found = std::find_if(site.surfaces.begin(), site.surfaces.end(), [&](const Surface& s) { return s.role == SurfaceRole::floor && s.zone == zone; });
     insist(found != site.surfaces.end(), "every zone has a floor");
     return static_cast<std::size_t>(found - site.surfaces.begin());
+}
+
+Spot floor_at(const Site& site, std::size_t zone, std::size_t cell)
+{
+    Spot found{floor_of(site, zone), cell};   // a bare floor has one patch per raster cell
+    for (std::size_t s = found.surface + 1; s < site.surfaces.size(); ++s) {
+        const Surface& surface = site.surfaces[s];
+        if (surface.role != SurfaceRole::floor || surface.zone != zone) continue;
+        const auto at = std::lower_bound(surface.cells.begin(), surface.cells.end(), cell);
+        if (at != surface.cells.end() && *at == cell) found = {s, static_cast<std::size_t>(at - surface.cells.begin())};
+    }
+    return found;
+}
+
+Loading floor_loading(const Site& site, std::size_t zone)
+{
+    const std::size_t floor = floor_of(site, zone);
+    std::vector<std::size_t> bare;
+    for (std::size_t cell = 0; cell < site.surfaces[floor].patches.size(); ++cell)
+        if (floor_at(site, zone, cell).surface == floor) bare.push_back(cell);
+    return lead_loading(site.surfaces[floor], bare);
 }
 
 Surface* find_top(Site& site, const std::string& title)

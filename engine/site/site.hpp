@@ -3,12 +3,15 @@
 #include "dust/cloud.hpp"
 #include "dust/deposition.hpp"
 #include "dust/ledger.hpp"
+#include "dust/run_parameters.hpp"
 #include "job/run_log.hpp"
 #include "job/scenario.hpp"
+#include "mechanics/flap_book.hpp"
 #include "plan/raster.hpp"
 #include "site/air_paths.hpp"
 #include "site/body.hpp"
 #include "site/opening.hpp"
+#include "site/room_air.hpp"
 #include "site/surface.hpp"
 #include "site/verification.hpp"
 
@@ -32,7 +35,7 @@ struct Zone {
     std::vector<Spot> top;              ///< [cell] what falling dust meets
     dust::AccountId air_account = 0;
     PerClassAmount air;                 ///< well-mixed part; the work room's young clouds are parcels besides
-    PerClassAmount falling;             ///< left the mixed air, not yet shared out among the cells; at most a minute's worth
+    PerClassAmount falling;             ///< left the mixed air, not yet shared out among the cells; at most a minute's worth, or a wisp
     PerClassAmount reaching_walls;      ///< the same for the walls
     Volume volume{};
 };
@@ -44,6 +47,8 @@ enum class SheetState { none, laid, folded, bagged };
 struct Site {
     job::Scenario scenario;
     std::uint64_t seed = 1;
+    dust::RunParameters uncertain;      ///< what nobody knows well enough to fix, as this run takes it; the medians unless `drill` drew them
+    double detail = 1.0;                ///< share of the usual number of parcels, above 0 to 1: studies of many runs take fewer
     unsigned threads = 1;
 
     Time now{};                         ///< time of day
@@ -60,12 +65,15 @@ struct Site {
     dust::CloudRoom cloud_room;         ///< what stands where, and where air is drawn out; follows the surfaces and flows
     Body outdoors, duct, filter, vacuum, cloths, mop_water, tools, tack_pad, store;   ///< store: waste made safe
     dust::AccountId paint = 0;
+    dust::AccountId there_before = 0;   ///< where the old dust in the house came from
     std::uint64_t next_parcel = 0;
     std::uint64_t draws = 0;            ///< counts handling draws, so that each has its own number
 
     AirPaths air;                       ///< flows in force; see refresh_air
+    RoomAir room_air;                   ///< what those flows make of the air in the work room
     bool is_air_stale = true;
     bool is_hvac_running = false;
+    mechanics::FlapBook flaps;          ///< how flap doors hung here swing and lean: worked out once each
 
     std::vector<std::size_t> sheeting;  ///< surfaces that are floor sheeting, in the order laid
     SheetState sheet = SheetState::none;
@@ -90,8 +98,10 @@ struct Site {
     const Zone& room() const { return zones[work_room]; }
 };
 
-/// Puts the scenario's place together: zones, surfaces, crew, accounts. The scenario has passed its checks.
-Site build(const job::Scenario& scenario, std::uint64_t seed);
+/// Puts the scenario's place together: zones, surfaces with their old dust, crew, accounts. The scenario has passed its
+/// checks.
+/// @param uncertain  what this run takes for what nobody knows; the medians when nothing is drawn
+Site build(const job::Scenario& scenario, std::uint64_t seed, const dust::RunParameters& uncertain = {});
 
 /// Works out again which surface is on top at each cell. Call after sheeting, covers or objects come or go.
 void refresh_tops(Site& site);
@@ -113,6 +123,12 @@ const job::Supply* find_supply(const Site& site, const job::SupplyId& id);
 
 /// The floor of a zone; one patch for each raster cell, in cell order.
 std::size_t floor_of(const Site& site, std::size_t zone);
+
+/// The floor at a raster cell, whatever stands or lies on it: the fitted carpet where there is one.
+Spot floor_at(const Site& site, std::size_t zone, std::size_t cell);
+
+/// Lead (chips apart) on the floor of a zone, as a loading; without a carpet that lies on part of it.
+Loading floor_loading(const Site& site, std::size_t zone);
 
 /// The top of an object, by the object's title.
 Surface* find_top(Site& site, const std::string& title);

@@ -30,6 +30,8 @@ struct Surface {
     std::vector<std::uint8_t> is_edge;      ///< [patch] in the strip along walls and things that is hard to clean
     std::vector<std::uint8_t> is_cleaned;   ///< [patch] vacuumed or washed since dust was last made
     Time wet_until{};                       ///< time of day until which it is wet
+    std::vector<std::uint8_t> is_torn;      ///< [patch] sheeting only: a foot went through
+    int layers = 1;                         ///< sheeting only
     bool is_there = true;                   ///< sheeting comes and goes, objects are moved out
     bool is_soft = false;
 

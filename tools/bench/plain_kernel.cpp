@@ -1,7 +1,5 @@
 #include "plain_kernel.hpp"
 
-#include "core/steady.hpp"
-
 #include <algorithm>
 
 namespace flapdoor::bench {
@@ -28,30 +26,42 @@ bool mirror(float& value, float low, float high)
 }
 
 struct Plan {
-    const CloudRoom& room;
-    int columns = static_cast<int>(room.raster.columns());
-    int rows = static_cast<int>(room.raster.rows());
-    float width = room.width();
-    float depth = room.depth();
-    float columns_per_meter = static_cast<float>(columns) / width;
-    float rows_per_meter = static_cast<float>(rows) / depth;
+    const StepTable& table;
+    const CellStep* cells;   // of the class
 
-    int column(float x) const { return std::min(static_cast<int>(x * columns_per_meter), columns - 1); }
-    int row(float y) const { return std::min(static_cast<int>(y * rows_per_meter), rows - 1); }
-    std::size_t cell(float x, float y) const { return static_cast<std::size_t>(row(y) * columns + column(x)); }
-
-    bool is_way_free(int from_column, int from_row, int to_column, int to_row, float z) const
-    {
-        while (from_column != to_column || from_row != to_row) {
-            const float here = room.top[static_cast<std::size_t>(from_row * columns + from_column)];
-            if (from_column != to_column) from_column += to_column > from_column ? 1 : -1;
-            else from_row += to_row > from_row ? 1 : -1;
-            const float side = room.top[static_cast<std::size_t>(from_row * columns + from_column)];
-            if (side > here && z <= side) return false;
-        }
-        return true;
-    }
+    int column(float x) const { return std::min(static_cast<int>(x * table.columns_per_meter), table.columns - 1); }
+    int row(float y) const { return std::min(static_cast<int>(y * table.rows_per_meter), table.rows - 1); }
+    const CellStep& cell(int column, int row) const { return cells[row * table.columns + column]; }
+    const CellStep& at(float x, float y) const { return cell(column(x), row(y)); }
 };
+
+/// Does a walk along cells, one axis at most, meet no cell that stops it?
+bool is_way_free(const Plan& plan, int column, int row, int to_column, int to_row, const auto& stops)
+{
+    while (column != to_column || row != to_row) {
+        const CellStep& here = plan.cell(column, row);
+        if (column != to_column) column += to_column > column ? 1 : -1;
+        else row += to_row > row ? 1 : -1;
+        if (stops(here, plan.cell(column, row))) return false;
+    }
+    return true;
+}
+
+/// With the air to another place: the parcel keeps its share of the free height.
+void ride(float& x, float& y, float& z, float to_x, float to_y, const Plan& plan)
+{
+    to_x = std::max(0.0F, std::min(to_x, plan.table.width));
+    to_y = std::max(0.0F, std::min(to_y, plan.table.depth));
+    if (!is_way_free(plan, plan.column(x), plan.row(y), plan.column(to_x), plan.row(to_y), [](const CellStep&, const CellStep& next) { return next.free <= 0.0F; }))
+        return;
+    const CellStep& here = plan.at(x, y);
+    const CellStep& there = plan.at(to_x, to_y);
+    x = to_x;
+    y = to_y;
+    if (&here == &there) return;
+    if (here.free > 0.0F) z = std::max(there.top, std::min(there.top + (z - here.top) * (there.free / here.free), plan.table.ceiling));
+    else z = std::max(z, there.top);
+}
 
 /// One step of one parcel. @return its fate after it
 Fate step(Cloud& cloud, std::size_t i, const Plan& plan, const Motion& m, std::uint64_t seed)
@@ -60,46 +70,49 @@ Fate step(Cloud& cloud, std::size_t i, const Plan& plan, const Motion& m, std::u
     float& y = cloud.y[i];
     float& z = cloud.z[i];
     const Draw draw = Luck{seed, Stream::transport}.draw(cloud.number[i], cloud.steps[i]);
+    if (!plan.table.is_still) {
+        const CellStep& west_east = plan.at(x, y);
+        ride(x, y, z, x + (west_east.east + west_east.east_gain * x), y, plan);
+        const CellStep& south_north = plan.at(x, y);
+        ride(x, y, z, x, y + (south_north.north + south_north.north_gain * y), plan);
+    }
+    const auto meets_a_side = [&](const CellStep& here, const CellStep& next) { return next.top > here.top && z <= next.top; };
     bool is_touched = false;
 
     float to_x = x + m.spread * bell(draw[0]);
-    bool touches = mirror(to_x, 0.0F, plan.width);
-    if (plan.is_way_free(plan.column(x), plan.row(y), plan.column(to_x), plan.row(y), z)) {
+    bool touches = mirror(to_x, 0.0F, plan.table.width);
+    if (is_way_free(plan, plan.column(x), plan.row(y), plan.column(to_x), plan.row(y), meets_a_side)) {
         x = to_x;
         is_touched = touches;
     }
     float to_y = y + m.spread * bell(draw[1]);
-    touches = mirror(to_y, 0.0F, plan.depth);
-    if (plan.is_way_free(plan.column(x), plan.row(y), plan.column(x), plan.row(to_y), z)) {
+    touches = mirror(to_y, 0.0F, plan.table.depth);
+    if (is_way_free(plan, plan.column(x), plan.row(y), plan.column(x), plan.row(to_y), meets_a_side)) {
         y = to_y;
         is_touched = is_touched || touches;
     }
-    const float floor = plan.room.top[plan.cell(x, y)];
+    const CellStep& here = plan.at(x, y);
     z += m.spread * bell(draw[2]);
-    mirror(z, floor, plan.room.ceiling);
+    mirror(z, here.top, plan.table.ceiling);
 
     if (is_touched && m.wall_stick > 0.0F && unit_float(Luck{seed, Stream::boundary}.draw(cloud.number[i], cloud.steps[i])[0]) < m.wall_stick)
         return Fate::on_wall;
-    const float leaving = plan.room.leaving[plan.cell(x, y)];
-    if (leaving > 0.0F) {
-        const double gone = -steady::expm1(-static_cast<double>(leaving) * static_cast<double>(m.dt));
-        if (unit_float(draw[3]) < static_cast<float>(gone)) return Fate::left;
-    }
+    if (unit_float(draw[3]) < here.leaving) return Fate::left;
     z -= m.fall;
-    if (z >= floor) return Fate::airborne;
-    z = floor;
+    if (z >= here.top) return Fate::airborne;
+    z = here.top;
     return Fate::landed;
 }
 
 }
 
-std::uint64_t advance_plainly(Cloud& cloud, const CloudRoom& room, const PerClass<Motion>& motions, std::uint64_t seed)
+std::uint64_t advance_plainly(Cloud& cloud, const StepTable& table, std::uint64_t seed)
 {
-    const Plan plan{room};
     std::uint64_t made = 0;
     for (std::size_t i = 0; i < cloud.count(); ++i) {
-        const Motion& m = motions[cloud.size[i]];
+        const Motion& m = table.motions[cloud.size[i]];
         if (cloud.fate[i] != Fate::airborne) continue;
+        const Plan plan{table, table.cells.data() + table.first[cloud.size[i]]};
         for (int s = 0; s < m.steps && cloud.fate[i] == Fate::airborne; ++s, ++made) {
             cloud.fate[i] = step(cloud, i, plan, m, seed);
             ++cloud.steps[i];

@@ -33,7 +33,10 @@ void RatioTable::ReportRuns(const std::vector<Run>& runs)
         if (run.run_type != Run::RT_Iteration || run.error_occurred) continue;
         Samples& samples = samples_[run.run_name.function_name];
         const double work = run.counters.at("work").value;
+        const auto turns = static_cast<double>(run.iterations);
         samples.threads = run.counters.at("threads").value;
+        samples.work_a_turn = work / turns;
+        samples.turn.push_back(run.cpu_accumulated_time / turns);
         samples.by_cpu.push_back(work / run.cpu_accumulated_time);
         samples.by_wall.push_back(work / run.real_accumulated_time);
         samples.cpu_by_wall.push_back(run.cpu_accumulated_time / run.real_accumulated_time / samples.threads);
@@ -45,32 +48,38 @@ void RatioTable::ReportRuns(const std::vector<Run>& runs)
 std::string RatioTable::ratio(const Samples& samples, const Line& line)
 {
     const auto found = samples_.find(line.yardstick);
-    if (found == samples_.end()) return {};
+    if (line.told == Told::alone || found == samples_.end()) return {};
     const Samples& yardstick = found->second;
-    if (yardstick.hash != samples.hash) {
+    if (line.told == Told::as_speed && yardstick.hash != samples.hash) {
         agrees_ = false;
         return "ANOTHER RESULT than " + line.yardstick;
     }
     const bool is_quiet = median(samples.cpu_by_wall) >= quiet_enough && median(yardstick.cpu_by_wall) >= quiet_enough;
     if (samples.threads > 1.0 && !is_quiet) return "no figure: the machine was busy";
-    const double times = samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu);
     char text[32];
-    std::snprintf(text, sizeof text, "%.2f x ", times);
+    switch (line.told) {
+        case Told::alone: return {};
+        case Told::as_speed:
+            std::snprintf(text, sizeof text, "%.2f x ", samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu));
+            break;
+        case Told::as_bandwidth: std::snprintf(text, sizeof text, "%.1f %% of ", 100.0 * median(samples.by_cpu) * line.bytes / median(yardstick.by_cpu)); break;
+        case Told::as_time: std::snprintf(text, sizeof text, "%.2f %% of ", 100.0 * median(samples.turn) / median(yardstick.turn)); break;
+    }
     return text + line.yardstick;
 }
 
 void RatioTable::Finalize()
 {
-    std::printf("%-26s %11s %11s %9s   %-32s %s\n", "benchmark", "M/s by CPU", "M/s by wall", "CPU/wall", "ratio", "hash");
+    std::printf("%-34s %12s %12s %12s %9s   %-36s %s\n", "benchmark", "work a turn", "M/s by CPU", "M/s by wall", "CPU/wall", "ratio", "hash");
     for (const Line& line : lines_) {
         const auto found = samples_.find(line.name);
         if (found == samples_.end()) continue;
         const Samples& samples = found->second;
-        const std::string times = ratio(samples, line);
-        std::printf("%-26s %11.1f %11.1f %9.2f   %-32s %s\n", line.name.c_str(), median(samples.by_cpu) / 1e6, median(samples.by_wall) / 1e6,
-                    median(samples.cpu_by_wall), times.c_str(), samples.hash.c_str());
+        const std::string told = ratio(samples, line);
+        std::printf("%-34s %12.0f %12.4g %12.4g %9.2f   %-36s %s\n", line.name.c_str(), samples.work_a_turn, median(samples.by_cpu) / 1e6, median(samples.by_wall) / 1e6,
+                    median(samples.cpu_by_wall), told.c_str(), samples.hash.c_str());
     }
-    std::printf("Medians of repetitions; M/s is million parcel-steps a second, for the triad million bytes; by CPU is for each thread.\n"
+    std::printf("Medians of repetitions; work is parcel-steps, for the triad bytes, for flows solutions; by CPU is for each thread.\n"
                 "CPU/wall below %.2f: something else ran, and the wall column is not ours.\n", quiet_enough);
 }
 

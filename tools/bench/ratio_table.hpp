@@ -8,16 +8,27 @@
 
 namespace flapdoor::bench {
 
-/// A benchmark and what its speed is told as a ratio to; no name, no ratio.
-struct Line {
-    std::string name, yardstick;
+/// How a line stands to its yardstick.
+enum class Told {
+    alone,          ///< no yardstick
+    as_speed,       ///< speed as a multiple; both compute the same thing, so the hashes must be equal
+    as_bandwidth,   ///< work of the line in bytes, as a share of the yardstick's bytes a second
+    as_time         ///< time of one turn as a share of the yardstick's
 };
 
-/// Collects the repetitions of every benchmark and prints one line each: medians, speed as a ratio to the yardstick of the same
-/// run, own CPU time by wall time, and the hash of what was computed.
+/// A benchmark and what it is told as a ratio to.
+struct Line {
+    std::string name, yardstick;
+    Told told = Told::alone;
+    double bytes = 0.0;     ///< as_bandwidth: that one piece of work would move
+};
+
+/// Collects the repetitions of every benchmark and prints one line each: medians, the ratio to the yardstick of the same run, own
+/// CPU time by wall time, and the hash of what was computed.
 ///
-/// A benchmark reports the counters `work` (parcel-steps, or bytes) and `threads`, and its hash as label. One thread is judged by
-/// its own CPU time. Several are judged by wall time, and only if the machine was quiet: their CPU time cannot tell.
+/// A benchmark reports the counters `work` (pieces in all its turns: parcel-steps, bytes, solutions, jobs) and `threads`, and
+/// its hash as label. One thread is judged by its own CPU time. Several are judged by wall time, and only if the machine was
+/// quiet: their CPU time cannot tell.
 class RatioTable : public benchmark::BenchmarkReporter {
 public:
     explicit RatioTable(std::vector<Line> lines) : lines_(std::move(lines)) {}
@@ -26,13 +37,14 @@ public:
     void ReportRuns(const std::vector<Run>& runs) override;
     void Finalize() override;
 
-    /// Did each benchmark give the hash of its yardstick, every time?
+    /// Did each benchmark give one hash in all its repetitions, and the lines told as speed that of their yardstick?
     bool agrees() const { return agrees_; }
 
 private:
     struct Samples {
-        double threads = 1.0;
+        double threads = 1.0, work_a_turn = 0.0;
         std::vector<double> by_cpu, by_wall, cpu_by_wall;   ///< work a second and thread; work a second; 1 when nothing else ran
+        std::vector<double> turn;                           ///< CPU seconds of one turn
         std::string hash;
     };
     std::string ratio(const Samples& samples, const Line& line);

@@ -4,6 +4,7 @@
 
 #include "drill/run_file.hpp"
 #include "job/files.hpp"
+#include "rules/layers.hpp"
 #include "rules/lint.hpp"
 #include "text/document.hpp"
 #include "text/input_file.hpp"
@@ -11,6 +12,8 @@
 #include <fmt/format.h>
 
 #include <filesystem>
+#include <optional>
+#include <utility>
 
 namespace flapdoor::command {
 
@@ -38,19 +41,65 @@ Result<std::string> as_line(const Result<T>& result, std::string line)
     return line;
 }
 
+std::string shown(const Place& where) { return fmt::format("{}:{}:{}", where.file, where.line, where.column); }
+
+/// Checks rule books one after the other; each that lies on another one is laid on what came before it.
+class BookCheck {
+public:
+    explicit BookCheck(const std::string& scenario) : scenario_(scenario) {}
+
+    Result<std::string> check(const std::string& text, const std::string& path)
+    {
+        Result<rules::RuleBook> book = rules::read_rule_book(text, path);
+        if (!book) return failed(book.error());
+        std::string line = fmt::format("rule book, {}", counted(book->rules.size()));
+        if (book->is_layer() && !below_) line += fmt::format("; not laid: name the book \"{}\" before it", book->over->text);
+        if (book->is_layer() && below_) {
+            Result<rules::RuleBook> both = rules::layered(*below_, *book);
+            if (!both) return failed(both.error());
+            const std::vector<rules::LayerLine> lines = rules::layer_lines(*below_, *book);
+            line += fmt::format(", laid on \"{}\": {} in all", below_->id, counted(both->rules.size()));
+            for (const rules::LayerLine& change : lines) notes_ += fmt::format("  {}: {} {}: {}\n", shown(change.where), word_of(change.change), change.rule, change.what);
+            book = std::move(both);
+        }
+        if (!scenario_.empty()) {
+            if (const Result<void> told = tell_idle(*book); !told) return failed(told.error());
+        }
+        below_ = std::move(*book);
+        return line;
+    }
+
+    /// What there is to tell besides the line, and no more of it.
+    std::string take_notes() { return std::exchange(notes_, {}); }
+
+private:
+    static std::string counted(std::size_t rules) { return fmt::format("{} {}", rules, rules == 1 ? "rule" : "rules"); }
+
+    Result<void> tell_idle(const rules::RuleBook& book)
+    {
+        const std::string path = scenario_path(scenario_);
+        const Result<std::string> text = text::read_file(path);
+        if (!text) return failed(text.error());
+        const Result<job::Scenario> place = job::read_scenario(*text, path);
+        if (!place) return failed(place.error());
+        for (const rules::Idle& idle : rules::idle_rules(book, *place)) notes_ += fmt::format("  {}: {} can never apply in {}: {}\n", shown(idle.where), idle.rule, place->id, idle.why);
+        return {};
+    }
+
+    std::string scenario_;
+    std::optional<rules::RuleBook> below_;
+    std::string notes_;
+};
+
 /// What a file is and that it is in order, in one line.
-Result<std::string> check_one(const std::string& path, const std::string& scenario)
+Result<std::string> check_one(const std::string& path, const std::string& scenario, BookCheck& books)
 {
     const Result<std::string> text = text::read_file(path);
     if (!text) return failed(text.error());
     if (text->rfind("FLAPDOOR-RUN", 0) == 0) return as_line(drill::parse_run(*text, path), "run file");
     const Result<text::Node> root = text::parse_document(*text, path);
     if (!root) return failed(root.error());
-    if (has_key(*root, "rule")) {
-        const Result<rules::RuleBook> book = rules::read_rule_book(*text, path);
-        if (!book) return failed(book.error());
-        return fmt::format("rule book, {} rules", book->rules.size());
-    }
+    if (has_key(*root, "rule") || has_key(*root, "change") || has_key(*root, "over")) return books.check(*text, path);
     if (has_key(*root, "card")) {
         const Result<job::Scenario> place = scenario_for(path, scenario);
         if (!place) return failed(place.error());
@@ -66,9 +115,11 @@ Result<std::string> check_one(const std::string& path, const std::string& scenar
 int check_files(const std::vector<std::string>& files, const std::string& scenario)
 {
     int result = fine;
-    for (const std::string& file : files) {
-        const Result<std::string> checked = check_one(file, scenario);
-        if (checked) fmt::print("{}: in order ({})\n", file, *checked);
+    BookCheck books(scenario);
+    for (const std::string& named : files) {
+        const std::string file = book_path(named);
+        const Result<std::string> checked = check_one(file, scenario, books);
+        if (checked) fmt::print("{}: in order ({})\n{}", file, *checked, books.take_notes());
         else {
             tell(checked.error());
             result = bad_file;

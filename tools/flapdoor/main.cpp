@@ -20,27 +20,51 @@ int main(int argc, char** argv)
                "  flapdoor list                                     the shipped drills and their plans\n"
                "  flapdoor run back-bedroom good careless           two plans of one drill, side by side\n"
                "  flapdoor run back-bedroom my-plan.toml --out out  debrief page, picture and run file into out/\n"
+               "  flapdoor study back-bedroom good careless --out out --seeds 1-200\n"
+               "                                                    the same plans with 200 seeds: medians and bands\n"
+               "  flapdoor run back-bedroom good --book federal --book our-firm\n"
                "  flapdoor check my-plan.toml --scenario back-bedroom\n"
+               "  flapdoor check federal our-firm                   what a layer does to the book below it\n"
                "  flapdoor window back-bedroom careless             watch a run\n"
                "  flapdoor replay out/back-bedroom-good.run         the same ledger and marks?\n"
-               "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program.");
+               "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program,\n"
+               "130 stopped by Ctrl-C.");
 
     command::RunChoice choice;
     CLI::App* run = app.add_subcommand("run", "Carry one or two work plans out, mark them and debrief");
     run->add_option("scenario", choice.scenario, "a scenario file, its folder, or the name of a shipped drill")->required();
     run->add_option("plans", choice.plans, "one or two work plans: files, or names in the scenario's folder")->required()->expected(1, 2);
-    run->add_option("--book", choice.book, "rule book to mark against: a file or a shipped name")->capture_default_str();
+    run->add_option("--book", choice.books, "rule book to mark against: a file or a shipped name; given again, a book that lies on it")->allow_extra_args(false)->capture_default_str();
     run->add_option("--seed", choice.seed, "luck of the run; the same seed gives the same run, bit for bit")->capture_default_str();
-    run->add_option("--threads", choice.threads, "threads for the airborne dust; changes no result")->check(CLI::Range(1, 64))->capture_default_str();
+    run->add_option("--threads", choice.threads, "threads for the airborne dust and for the runs behind the bands; changes no result")->check(CLI::Range(1, 64));
+    run->add_option("--bands", choice.bands, "light runs with other seeds behind the bands; 0: none, every level is then a single run's")->check(CLI::Range(0, 1000))->capture_default_str();
     run->add_option("--out", choice.out, "folder for the debrief page, the picture and the run file");
     run->add_option("--width", choice.width, "columns of the printed sheet (default: the terminal's)")->check(CLI::Range(60, 400));
     run->add_flag("--work", choice.shows_work, "print parcel-steps, time and the run's hash");
 
+    command::StudyChoice studied;
+    CLI::App* study = app.add_subcommand("study", "Carry plans out with many seeds: medians and bands, what the result hangs on. Carries on where it was stopped");
+    study->add_option("scenario", studied.scenario, "a scenario file, its folder, or the name of a shipped drill")->required();
+    study->add_option("plans", studied.plans, "work plans: files, or names in the scenario's folder; all get the same seeds")->required()->expected(1, 26);
+    study->add_option("--out", studied.out, "folder for the table (one line a run) and the picture of bands")->required();
+    study->add_option("--seeds", studied.seeds, "seeds such as 1-200 or 1-50,101-150")->capture_default_str();
+    study->add_option("--part", studied.part, "only this part of the seeds, such as 2/8, for several machines or evenings")->capture_default_str();
+    study->add_option("--detail", studied.detail, "share of the usual number of dust parcels, 0.01 to 1")->check(CLI::Range(0.01, 1.0))->capture_default_str();
+    study->add_option("--threads", studied.threads, "runs at a time; changes no result (default: as many as the machine has)")->check(CLI::Range(1, 64));
+    study->add_option("--book", studied.books, "rule book to mark against: a file or a shipped name; given again, a book that lies on it")->allow_extra_args(false)->capture_default_str();
+    study->add_option("--width", studied.width, "columns of the printed sheet (default: the terminal's)")->check(CLI::Range(60, 400));
+
+    command::PoolChoice pooled;
+    CLI::App* pool = app.add_subcommand("pool", "Put the parts of a study together");
+    pool->add_option("files", pooled.files, "tables written by `flapdoor study`")->required();
+    pool->add_option("--out", pooled.out, "folder for the whole table and its picture")->required();
+    pool->add_option("--width", pooled.width, "columns of the printed sheet (default: the terminal's)")->check(CLI::Range(60, 400));
+
     std::vector<std::string> files;
     std::string scenario;
     CLI::App* check = app.add_subcommand("check", "Check scenarios, work plans, rule books and run files; every problem with its place");
-    check->add_option("files", files, "files to check")->required();
-    check->add_option("--scenario", scenario, "scenario of the plans (default: scenario.toml beside each)");
+    check->add_option("files", files, "files to check, or names of shipped rule books; a book that lies on another one comes after it")->required();
+    check->add_option("--scenario", scenario, "scenario of the plans (default: scenario.toml beside each); of rule books: which rules can never apply in it");
 
     std::string run_file;
     unsigned threads = 1;
@@ -53,7 +77,7 @@ int main(int argc, char** argv)
     CLI::App* window = app.add_subcommand("window", "Watch a run: plan, dust, crew, faults as they happen");
     window->add_option("scenario", shown.scenario, "a scenario file, its folder, or the name of a shipped drill")->required();
     window->add_option("plan", shown.plan, "a work plan: a file, or a name in the scenario's folder")->required();
-    window->add_option("--book", shown.book, "rule book to mark against: a file or a shipped name")->capture_default_str();
+    window->add_option("--book", shown.books, "rule book to mark against: a file or a shipped name; given again, a book that lies on it")->allow_extra_args(false)->capture_default_str();
     window->add_option("--seed", shown.seed, "luck of the run")->capture_default_str();
     window->add_option("--picture", shown.picture, "write a picture of the window to this PNG file instead; needs no display");
     window->add_option("--at", shown.at, "site time of the picture, e.g. 14:30 (default: the end)");
@@ -75,6 +99,8 @@ int main(int argc, char** argv)
     }
     try {
         if (run->parsed()) return command::run(choice);
+        if (study->parsed()) return command::study(studied);
+        if (pool->parsed()) return command::pool(pooled);
         if (check->parsed()) return command::check_files(files, scenario);
         if (replay->parsed()) return command::replay(run_file, threads);
 #ifdef FLAPDOOR_HAS_WINDOW

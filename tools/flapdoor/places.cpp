@@ -1,7 +1,11 @@
 #include "places.hpp"
 
+#include <sys/ioctl.h>
+#include <unistd.h>
+
 #include <cstdio>
 #include <filesystem>
+#include <set>
 
 namespace flapdoor::command {
 
@@ -39,6 +43,45 @@ std::string book_path(const std::string& named)
     if (fs::exists(named, ignored)) return named;
     const fs::path shipped = fs::path(scenario_folder()) / "rules" / (named + ".toml");
     return fs::exists(shipped, ignored) ? shipped.string() : named;
+}
+
+std::vector<std::string> book_paths(const std::vector<std::string>& named)
+{
+    std::vector<std::string> paths;
+    for (const std::string& book : named) paths.push_back(book_path(book));
+    return paths;
+}
+
+Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, const std::vector<std::string>& plans, const std::vector<std::string>& books)
+{
+    const std::string place = scenario_path(scenario);
+    std::vector<debrief::Inputs> inputs;
+    Problems problems;
+    std::set<std::string> told;     // what is wrong with the scenario or the book is told once
+    for (const std::string& plan : plans) {
+        Result<debrief::Inputs> read = debrief::read_inputs(place, plan_path(plan, place), book_paths(books));
+        if (read) inputs.push_back(std::move(*read));
+        else
+            for (Problem& problem : read.error())
+                if (told.insert(describe(problem)).second) problems.push_back(std::move(problem));
+    }
+    if (!problems.empty()) return failed(std::move(problems));
+    return inputs;
+}
+
+std::string file_name_from(std::string id)
+{
+    for (char& c : id)
+        if (c == '/') c = '-';
+    return id;
+}
+
+std::size_t terminal_width(int asked)
+{
+    if (asked > 0) return static_cast<std::size_t>(asked);
+    winsize size{};
+    if (isatty(STDOUT_FILENO) != 0 && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= 60) return size.ws_col;
+    return 110;
 }
 
 void tell(const Problems& problems)

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/result.hpp"
+#include "debrief/main_job.hpp"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -9,7 +11,7 @@
 namespace flapdoor::command {
 
 /// Exit codes of the command.
-enum Exit : int { fine = 0, bad_use = 2, bad_file = 3, differs = 4, our_bug = 5 };
+enum Exit : int { fine = 0, bad_use = 2, bad_file = 3, differs = 4, our_bug = 5, interrupted = 130 };
 
 /// Folder with the shipped scenarios: beside the program when installed, else that of the sources.
 std::string scenario_folder();
@@ -22,6 +24,18 @@ std::string plan_path(const std::string& named, const std::string& scenario_path
 
 /// A rule book named by its file or the name of a shipped one.
 std::string book_path(const std::string& named);
+
+/// The same for books that lie on one another, the lowest first.
+std::vector<std::string> book_paths(const std::vector<std::string>& named);
+
+/// Reads a scenario, plans for it and the rule books, named as above; every problem of all of them.
+Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, const std::vector<std::string>& plans, const std::vector<std::string>& books);
+
+/// The id of a scenario as part of a file's name: whatever would lead to another folder becomes a dash.
+std::string file_name_from(std::string id);
+
+/// Columns to print in. @param asked  0: those of the terminal
+std::size_t terminal_width(int asked);
 
 /// Prints problems to stderr, one a line.
 void tell(const Problems& problems);

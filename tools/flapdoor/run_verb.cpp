@@ -1,17 +1,17 @@
 #include "verbs.hpp"
 
 #include "places.hpp"
+#include "progress_line.hpp"
 
 #include "debrief/main_job.hpp"
 #include "debrief/page.hpp"
 #include "debrief/picture.hpp"
 #include "debrief/report.hpp"
+#include "debrief/study.hpp"
 #include "debrief/terminal.hpp"
 #include "text/atomic_file.hpp"
 
 #include <fmt/format.h>
-#include <sys/ioctl.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <chrono>
@@ -21,14 +21,6 @@
 namespace flapdoor::command {
 
 namespace {
-
-std::size_t terminal_width(int asked)
-{
-    if (asked > 0) return static_cast<std::size_t>(asked);
-    winsize size{};
-    if (isatty(STDOUT_FILENO) != 0 && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= 60) return size.ws_col;
-    return 110;
-}
 
 /// What a run cost, card by card.
 class Stopwatch {
@@ -72,7 +64,7 @@ Result<void> write_out(const std::string& folder, const std::string& name, const
 {
     std::error_code made;
     std::filesystem::create_directories(folder, made);
-    const std::string stem = folder + "/" + inputs.scenario.id + "-" + name;
+    const std::string stem = folder + "/" + file_name_from(inputs.scenario.id) + "-" + name;
     if (auto done = text::save_atomically(stem + ".html", debrief::page(report)); !done) return done;
     for (std::size_t map = 0; map < report.maps.size(); ++map) {
         const std::string moment = map + 1 < report.maps.size() ? "before-cleaning" : "end";
@@ -83,30 +75,43 @@ Result<void> write_out(const std::string& folder, const std::string& name, const
     return {};
 }
 
+/// A small study of the plans, for the bands beside every level. @return  what it cost, a line
+std::string add_bands(const std::vector<debrief::Inputs>& inputs, const RunChoice& choice, std::vector<debrief::Report>& reports)
+{
+    if (choice.bands == 0) return {};
+    const auto begun = std::chrono::steady_clock::now();
+    ProgressLine line("Bands");
+    debrief::StudyOrder order;
+    for (std::uint64_t seed = 1; seed <= choice.bands; ++seed) order.seeds.push_back(seed);
+    order.threads = choice.threads > 0 ? choice.threads : usual_threads();
+    order.after_run = [&](const debrief::Study& so_far, std::size_t todo) { line.show(so_far.rows.size(), todo); };
+    const debrief::Study study = debrief::carry_on(inputs, debrief::begin_study(inputs, FLAPDOOR_VERSION), order);
+    line.end();
+    for (std::size_t plan = 0; plan < reports.size(); ++plan) reports[plan].bands = debrief::bands_of(study, plan);
+    return fmt::format("Bands: {} light runs in {:.2f} s, {} at a time\n", study.rows.size(), std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count(), order.threads);
+}
+
 }
 
 int run(const RunChoice& choice)
 {
-    const std::string scenario = scenario_path(choice.scenario);
-    std::vector<debrief::Inputs> inputs;
-    for (const std::string& plan : choice.plans) {
-        Result<debrief::Inputs> read = debrief::read_inputs(scenario, plan_path(plan, scenario), book_path(choice.book));
-        if (!read) {
-            tell(read.error());
-            return bad_file;
-        }
-        inputs.push_back(std::move(*read));
+    const auto read = read_plans(choice.scenario, choice.plans, choice.books);
+    if (!read) {
+        tell(read.error());
+        return bad_file;
     }
+    const std::vector<debrief::Inputs>& inputs = *read;
     std::vector<debrief::Job> jobs;
     std::vector<debrief::Report> reports;
     std::string work;
     for (const debrief::Inputs& input : inputs) {
         Stopwatch watch;
-        jobs.push_back(debrief::carry_through(input, choice.seed, !choice.out.empty(), choice.threads, [&](const site::Site& site) { watch.card_done(site); }));
+        jobs.push_back(debrief::carry_through(input, choice.seed, !choice.out.empty(), std::max(1U, choice.threads), [&](const site::Site& site) { watch.card_done(site); }));
         const debrief::Job& job = jobs.back();
         work += fmt::format("{}: run hash {:016x}\n{}", input.plan.title, job.run.hashes.empty() ? 0 : job.run.hashes.back().hash, watch.text());
         reports.push_back(debrief::make_report(input, job));
     }
+    work += add_bands(inputs, choice, reports);
     const std::size_t width = terminal_width(choice.width);
     if (reports.size() == 2) fmt::print("{}\n", debrief::side_by_side(reports[0], reports[1], width));
     else

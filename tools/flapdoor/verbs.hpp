@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -10,18 +11,41 @@ namespace flapdoor::command {
 struct RunChoice {
     std::string scenario;
     std::vector<std::string> plans;     ///< one, or two to be set side by side
-    std::string book = "federal";
+    std::vector<std::string> books{"federal"};  ///< lowest first
     std::uint64_t seed = 1;
-    unsigned threads = 1;
+    unsigned threads = 0;               ///< 0: as many as the machine has for the study, one for the run itself
+    std::size_t bands = 20;             ///< runs of the study behind the bands; 0: none
     std::string out;                    ///< folder for page, pictures and run file; empty: print only
     bool shows_work = false;            ///< parcel steps and where the time went
     int width = 0;                      ///< of the terminal; 0: ask it
 };
 int run(const RunChoice& choice);
 
+struct StudyChoice {
+    std::string scenario;
+    std::vector<std::string> plans;     ///< any number, all with the same seeds
+    std::vector<std::string> books{"federal"};  ///< lowest first
+    std::string seeds = "1-200";
+    std::string part = "1/1";           ///< "2/8": the second of eight parts
+    double detail = 0.125;              ///< share of the usual number of parcels
+    unsigned threads = 0;               ///< 0: as many as the machine has
+    std::string out;
+    int width = 0;
+};
+/// Carries plans out with many seeds, carries on where a kept study stopped.
+int study(const StudyChoice& choice);
+
+struct PoolChoice {
+    std::vector<std::string> files;
+    std::string out;
+    int width = 0;
+};
+/// Puts the parts of a study together.
+int pool(const PoolChoice& choice);
+
 struct WindowChoice {
     std::string scenario, plan;
-    std::string book = "federal";
+    std::vector<std::string> books{"federal"};  ///< lowest first
     std::uint64_t seed = 1;
     std::string picture;                ///< file for a picture of the window; empty: open it
     std::string at;                     ///< site time of the picture, "14:30"; empty: the end
@@ -30,6 +54,7 @@ struct WindowChoice {
 /// Built only with the window.
 int window(const WindowChoice& choice);
 
+/// Files, or names of shipped rule books. A book that lies on another one is laid on the one before it in the list.
 int check_files(const std::vector<std::string>& files, const std::string& scenario);
 int replay(const std::string& file, unsigned threads);
 int list_drills();

@@ -11,7 +11,7 @@ namespace flapdoor::command {
 int window(const WindowChoice& choice)
 {
     const std::string scenario = scenario_path(choice.scenario);
-    const Result<debrief::Inputs> inputs = debrief::read_inputs(scenario, plan_path(choice.plan, scenario), book_path(choice.book));
+    const Result<debrief::Inputs> inputs = debrief::read_inputs(scenario, plan_path(choice.plan, scenario), book_paths(choice.books));
     if (!inputs) {
         tell(inputs.error());
         return bad_file;

@@ -62,6 +62,22 @@ Element reasons(const rules::SheetRule& rule)
     return told;
 }
 
+std::string in_points(rules::Quarters points) { return points_text(points) + (points == rules::whole_points(1) ? " point" : " points"); }
+
+/// What the fault cost in this run, and whether it alone fails it.
+Element cost(const Report& report, const FaultLine& fault)
+{
+    Element told("dd");
+    const rules::Quarters lost = cost_of(report.marks, fault.rule.rule);
+    if (fault.kind == FaultKind::advice) told.say("No points: advice.");
+    else if (fault.kind == FaultKind::consequence) told.say("No points of its own: the fault it follows from is charged.");
+    else if (fault.kind == FaultKind::line) told.say(fmt::format("{}, its whole weight.", in_points(lost)));
+    else told.say(fmt::format("{}: {} for the broken rule, {} for steps to move or put in for its sake.", in_points(lost), points_text(fault.rule.lost),
+                              points_text(lost - fault.rule.lost)));
+    if (fault.rule.is_critical) told.say(" ").add(piece("strong", "Critical: it fails the run whatever the points."));
+    return told;
+}
+
 Element fault_card(const Report& report, const FaultLine& fault)
 {
     const rules::SheetRule& rule = fault.rule;
@@ -72,6 +88,7 @@ Element fault_card(const Report& report, const FaultLine& fault)
     add_point(points, fault.steps.size() == 1 ? "Step" : "Steps", steps_told(report, fault));
     points.add(Element("dt").say("Why")).add(reasons(rule));
     add_point(points, "Follows from", roots_told(report, rule));
+    points.add(Element("dt").say("Cost here")).add(cost(report, fault));
     add_point(points, "Written in", fmt::format("{} ({})", rule.cite.empty() ? "no paragraph named" : rule.cite, title_of(rule.weight_class)));
     return card.add(std::move(points));
 }

@@ -1,9 +1,13 @@
 #include "debrief/sections/parts.hpp"
 
 #include "debrief/fault_mark.hpp"
+#include "debrief/legal_order.hpp"
 #include "debrief/wording.hpp"
 
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
 
 namespace flapdoor::debrief::sections {
 
@@ -64,6 +68,39 @@ Element charges(const Report& report)
     return sheet.add(std::move(body));
 }
 
+std::string cut_line(const rules::Cut& cut)
+{
+    return fmt::format("To pass, no critical rule may be broken, at least {} % of the points must be left and at most {} lost.", cut.least_percent, cut.most_lost);
+}
+
+/// What became of the dust is no part of the points: luck and rules go separate ways.
+Element outcome_apart(const Report& report)
+{
+    const Outcome& outcome = report.outcome;
+    const auto share = [&](Amount part) {
+        if (outcome.released.lead.count <= 0) return std::string("none was released");
+        return fmt::format("{} of the lead that was released ({})", share_in_words(std::max(0.0, mass(part.lead) / mass(outcome.released.lead))), show_roughly(part.lead));
+    };
+    Element list = table("Outcome of this run, apart from the points and never added to them", {"Where", "How much"});
+    list.with("class", "marks");
+    Element body("tbody");
+    for (const auto& [where, part] : {std::pair{"Left in the work area", outcome.inside}, std::pair{"Got out of it", outcome.outside}})
+        body.add(Element("tr").add(Element("th").with("scope", "row").say(where)).add(piece("td", share(part))));
+    return list.add(std::move(body));
+}
+
+/// The legal order that is nearest to the run's own.
+Element legal_order(const Report& report)
+{
+    Element details = Element("details").with("open", "");
+    details.add(piece("summary", "A legal order nearest to this one"));
+    Element list = Element("ol").with("class", "legal");
+    for (const std::string& line : legal_order_lines(report)) list.add(piece("li", line));
+    details.add(std::move(list));
+    details.add(piece("p", "It keeps every rule of order and moves the fewest steps. Doors, people and tools are not looked at: run it to see whether it can be carried out.", "small"));
+    return details;
+}
+
 Element unweighed(const Report& report, FaultKind kind, std::string_view caption)
 {
     Element list = table(caption, {"No.", "What", "Where it is written", "Class"});
@@ -86,9 +123,13 @@ Element unweighed(const Report& report, FaultKind kind, std::string_view caption
 Element marks(const Report& report)
 {
     Element section = titled("Marking sheet");
+    if (!report.sheet.outside.empty())
+        section.add(piece("p", fmt::format("The book is out of force in this run: {} ({}).", report.sheet.outside, report.sheet.outside_cite.empty() ? "no paragraph named" : report.sheet.outside_cite)));
     section.add(charges(report));
+    if (report.sheet.cut) section.add(piece("p", cut_line(*report.sheet.cut), "small"));
+    section.add(outcome_apart(report));
     if (report.sheet.fewest_moves > 0)
-        section.add(piece("p", fmt::format("Fewest steps to move, put in or leave out so that every order holds: {}.", report.sheet.fewest_moves)));
+        section.add(piece("p", fmt::format("Fewest steps to move, put in or leave out so that every order holds: {}.", report.sheet.fewest_moves))).add(legal_order(report));
     section.add(piece("p",
                       "A step that stands in the wrong place costs three quarters of the weight of the heaviest rule it breaks; each broken rule "
                       "of order costs a quarter of its weight; any other broken rule costs all of it.",

@@ -1,8 +1,5 @@
 #include "debrief/sections/parts.hpp"
 
-#include "debrief/wording.hpp"
-#include "text/show.hpp"
-
 namespace flapdoor::debrief::sections {
 
 using text::Element;
@@ -31,12 +28,24 @@ Element table(std::string_view caption, const std::vector<std::string_view>& hea
     return Element("table").add(Element("caption").say(caption)).add(Element("thead").add(std::move(row)));
 }
 
-Element loading_cell(Loading loading)
+Element level_table(std::string_view caption, const std::vector<std::string_view>& heads, const std::vector<std::string>& of_level)
 {
-    Element cell("td");
-    cell.add(piece("span", text::show(loading), "nowrap"));
-    cell.say(" ").add(piece("span", loading_note, "note"));
-    return cell;
+    std::vector<std::string> own(heads.begin(), heads.end());
+    for (const std::string& head : of_level) own.push_back(">" + head);
+    own.emplace_back("How to read it");
+    return table(caption, std::vector<std::string_view>(own.begin(), own.end())).with("class", "levels whole");
+}
+
+void add_level(Element& row, const Report& report, const Level& level)
+{
+    for (const std::string& text : level_texts(report, level)) row.add(piece("td", text, "right"));
+    row.add(piece("td", level.note, "note"));
+}
+
+void add_unknown(Element& row, const Report& report)
+{
+    for (std::size_t i = 0; i < level_heads(report).size(); ++i) row.add(piece("td", i == 0 ? "possible" : "", "right"));
+    row.add(piece("td", "nobody has measured what bags and sheeting let go", "note"));
 }
 
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "debrief/level.hpp"
 #include "debrief/report.hpp"
 #include "text/markup.hpp"
 
@@ -14,9 +15,11 @@ text::Element marks(const Report& report);          ///< wanted and lost
 text::Element faults(const Report& report);         ///< each broken rule explained
 text::Element pathways(const Report& report);       ///< how lead got out
 text::Element places(const Report& report);         ///< where it lies, with loadings
+text::Element breathed(const Report& report);       ///< what the crew breathed
 text::Element maps(const Report& report);
 text::Element steps(const Report& report);          ///< timeline and table of steps
 text::Element kept_rules(const Report& report);
+text::Element model(const Report& report);          ///< how far the figures can be trusted
 text::Element repeat(const Report& report);         ///< how the run can be carried out again
 text::Element caution_list();
 
@@ -29,7 +32,14 @@ text::Element piece(std::string_view tag, std::string_view text, std::string_vie
 /// A table with its caption and column heads; a column whose head begins with `>` is set to the right.
 text::Element table(std::string_view caption, const std::vector<std::string_view>& heads);
 
-/// A loading with the note that belongs to it.
-text::Element loading_cell(Loading loading);
+/// A table whose last columns are those of a level.
+/// @param of_level  heads of these columns, level_heads() or exposure_heads()
+text::Element level_table(std::string_view caption, const std::vector<std::string_view>& heads, const std::vector<std::string>& of_level);
+
+/// The cells of a level, its note in the last one.
+void add_level(text::Element& row, const Report& report, const Level& level);
+
+/// The same cells for what nobody has measured: possible, without a figure.
+void add_unknown(text::Element& row, const Report& report);
 
 }

@@ -20,26 +20,28 @@ std::string share_told(Amount part, Amount of)
 Element balance(const Report& report)
 {
     const Outcome& outcome = report.outcome;
-    Element list = table(fmt::format("Lead that the work set free, and where it was at the end ({})", loading_note), {"Where", "Share", ">Lead"});
+    Element list = level_table("Lead that the work set free, and where it was at the end", {"Where", "Share"}, level_heads(report));
     Element body("tbody");
-    const auto add = [&](std::string_view where, Amount amount, std::string_view share) {
+    const auto add = [&](std::string_view where, Amount amount, std::string_view share, Measured what) {
         Element row("tr");
-        row.add(piece("th", where).with("scope", "row")).add(piece("td", share)).add(piece("td", show_roughly(amount.lead), "right"));
+        row.add(piece("th", where).with("scope", "row")).add(piece("td", share));
+        add_level(row, report, level_of(amount.lead, report.bands ? report.bands->find(what) : nullptr));
         body.add(std::move(row));
     };
-    add("Set free from the paint, chips included", outcome.released, "all");
-    add("Held: in closed bags, vacuum, cloths and wash water", outcome.contained, share_told(outcome.contained, outcome.released));
-    add("Left in the work area", outcome.inside, share_told(outcome.inside, outcome.released));
-    add("Got out of the work area", outcome.outside, share_told(outcome.outside, outcome.released));
+    add("Set free from the paint, chips included", outcome.released, "all", Measured::released);
+    add("Held: in closed bags, vacuum, cloths and wash water", outcome.contained, share_told(outcome.contained, outcome.released), Measured::contained);
+    add("Left in the work area", outcome.inside, share_told(outcome.inside, outcome.released), Measured::inside);
+    add("Got out of the work area", outcome.outside, share_told(outcome.outside, outcome.released), Measured::outside);
     return list.add(std::move(body));
 }
 
-Element ways(const Report& report)
+/// Ways out of one run.
+Element ways(const Outcome& outcome)
 {
     Element list = table("Ways out, largest first", {">Rank", "Way out", "Share", "How"});
     Element body("tbody");
     int rank = 0;
-    for (const PathwayLine& line : report.outcome.pathways) {
+    for (const PathwayLine& line : outcome.pathways) {
         if (line.share <= 0.0) continue;
         Element row("tr");
         row.add(piece("td", std::to_string(++rank), "right"));
@@ -50,20 +52,41 @@ Element ways(const Report& report)
     return list.add(std::move(body));
 }
 
+/// Ways out over many runs, beside this one.
+Element ways(const Outcome& outcome, const PlanBands& bands)
+{
+    Element list = table(fmt::format("Ways out, largest first, by their median share over {}", counted(bands.runs, "run", "runs")), {">Rank", "Way out", "Share", "This run", "How"});
+    list.with("class", "whole");
+    Element body("tbody");
+    for (const PathwayBand& band : bands.pathways) {
+        if (!(band.share.high > 0.0)) continue;
+        Element row("tr");
+        row.add(piece("td", band.rank > 0 ? std::to_string(band.rank) : "", "right"));
+        row.add(piece("th", word_of(band.pathway)).with("scope", "row"));
+        row.add(piece("td", told_share(band)));
+        row.add(piece("td", told_share(line_of(outcome, band.pathway))));
+        body.add(row.add(piece("td", how_it_leaves(band.pathway))));
+    }
+    return list.add(std::move(body));
+}
+
 }
 
 Element pathways(const Report& report)
 {
     Element section = titled("How lead got out");
     section.add(balance(report));
-    if (!(report.outcome.outside.lead > Picograms{})) return section.add(piece("p", "In this run no lead left the work area."));
+    const bool ever_got_out = report.outcome.outside.lead > Picograms{} || (report.bands && !report.bands->pathways.empty() && report.bands->pathways.front().share.high > 0.0);
+    if (!ever_got_out) return section.add(piece("p", report.bands ? "In none of the runs did lead leave the work area." : "In this run no lead left the work area."));
     Element figure("figure");
-    figure.add(Element("figcaption").say("Share of the lead that left the work area, by pathway (this run)")).add(pathway_chart(report.outcome.pathways));
+    figure.add(Element("figcaption").say(report.bands ? fmt::format("Share of the lead that left the work area, by pathway: bars reach the median of {}, whiskers the band", counted(report.bands->runs, "run", "runs"))
+                                                      : std::string("Share of the lead that left the work area, by pathway (this run)")));
+    figure.add(report.bands ? pathway_chart(report.bands->pathways) : pathway_chart(report.outcome.pathways));
     section.add(std::move(figure));
-    section.add(ways(report));
+    section.add(report.bands ? ways(report.outcome, *report.bands) : ways(report.outcome));
     section.add(piece("p",
-                      "Shares are told in words, because one run is a story and no measurement: another seed can change their order. What came back "
-                      "by the same way is taken off. Dashed bars: nobody has measured how much leaves with bags and sheeting.",
+                      "Shares are told in words, because the figures behind them are no better than that. What came back by the same way is taken off. Dashed "
+                      "bars, without a rank: nobody has measured how much leaves with bags and sheeting.",
                       "small"));
     return section;
 }

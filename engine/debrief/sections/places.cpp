@@ -1,8 +1,11 @@
 #include "debrief/sections/parts.hpp"
 
+#include "debrief/level.hpp"
 #include "debrief/wording.hpp"
 #include "text/page.hpp"
 #include "text/show.hpp"
+
+#include <algorithm>
 
 namespace flapdoor::debrief::sections {
 
@@ -12,31 +15,39 @@ namespace {
 
 Element zones(const Report& report)
 {
-    Element list = table("Loose lead dust at the end, by place (chips apart)", {"Place", "Share", "Lead on the floor"});
-    list.with("class", "loadings");
+    Element list = level_table("Loose lead dust that the job made, by place (chips apart)", {"Place", "Share"}, level_heads(report));
     Element body("tbody");
-    for (const PlaceLine& line : report.places) {
-        if (line.lead == Picograms{} && !line.floor) continue;
+    for (std::size_t i = 0; i < report.places.size(); ++i) {
+        const PlaceLine& line = report.places[i];
+        if (line.lead == Picograms{} && !line.is_zone) continue;
         Element row("tr");
         row.add(piece("th", line.is_work_room ? line.title + " (work room)" : line.title).with("scope", "row"));
         row.add(piece("td", share_in_words(line.share)));
-        row.add(line.floor ? loading_cell(*line.floor) : piece("td", "no floor"));
+        if (line.is_barely_known) add_unknown(row, report);
+        else add_level(row, report, level_of(line.lead, report.bands ? report.bands->find(Measured::place, i) : nullptr));
         body.add(std::move(row));
     }
     return list.add(std::move(body));
 }
 
+/// Floors first and walls last, as people ask for them.
+std::vector<const SurfaceLine*> in_order(const Outcome& outcome)
+{
+    std::vector<const SurfaceLine*> lines;
+    for (const SurfaceLine& line : outcome.surfaces) lines.push_back(&line);
+    std::stable_sort(lines.begin(), lines.end(), [](const SurfaceLine* a, const SurfaceLine* b) { return order_of(a->role) < order_of(b->role); });
+    return lines;
+}
+
 Element surfaces(const Report& report)
 {
-    Element list = table("Lead on other surfaces at the end (chips apart)", {"Surface", ">Area", "Lead"});
-    list.with("class", "loadings");
+    Element list = level_table("Lead on surfaces at the end, with what lay there before the job (chips apart)", {"Surface", ">Area"}, level_heads(report));
     Element body("tbody");
-    for (const SurfaceLine& line : report.outcome.surfaces) {
-        if (line.role == site::SurfaceRole::floor) continue;
+    for (const SurfaceLine* line : in_order(report.outcome)) {
         Element row("tr");
-        row.add(piece("th", as_sentence(line.name)).with("scope", "row"));
-        row.add(piece("td", text::show_short(line.area), "right nowrap"));
-        row.add(loading_cell(line.lead));
+        row.add(piece("th", as_sentence(line->name)).with("scope", "row"));
+        row.add(piece("td", text::show_short(line->area), "right nowrap"));
+        add_level(row, report, level_of(line->lead, report.bands ? report.bands->of_surface(line->surface) : nullptr));
         body.add(std::move(row));
     }
     return list.add(std::move(body));
@@ -48,10 +59,11 @@ Element places(const Report& report)
 {
     Element section = titled("Where lead dust lies at the end");
     section.add(text::box(text::Tone::caution, "Training model.",
-                          "These figures belong to one run of a model with uncertain parameters. Only many runs give a level with its band, and no run gives "
-                          "a clearance."));
-    section.add(zones(report));
+                          report.bands ? source_line(*report.bands) + " No figure is a clearance."
+                                       : "These figures belong to one run of a model with uncertain parameters. Only many runs give a level with its band, and no run gives "
+                                         "a clearance."));
     section.add(surfaces(report));
+    section.add(zones(report));
     return section;
 }
 

@@ -18,10 +18,12 @@ struct HandOverReport {
     static constexpr std::string_view needs = "";
 
     int days_after = 0;
+    int days_after_invoice = 0;
 
     static void fields(auto& self, auto&& visit)
     {
         visit("days-after", self.days_after, Range{0, 3650}, About{"after completion"});
+        visit("days-after-invoice", self.days_after_invoice, Range{0, 3650}, About{"after the final invoice; 0 is with it, or before it"});
     }
 };
 

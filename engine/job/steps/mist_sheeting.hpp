@@ -19,10 +19,12 @@ struct MistSheeting {
     static constexpr std::string_view needs = "a mister";
 
     SupplyId mister;
+    bool mists_air = false;
 
     static void fields(auto& self, auto&& visit)
     {
         visit("mister", self.mister, required);
+        visit("mists-air", self.mists_air, About{"the air of the room too, which brings dust down"});
     }
 };
 

@@ -26,6 +26,8 @@ struct VacuumSurfaces {
     SupplyId vacuum;
     double minutes_per_square_meter = 2.5;
     CleaningPath path = CleaningPath::toward_door;
+    bool crosses = true;
+    bool does_edges = true;
 
     static void fields(auto& self, auto&& visit)
     {
@@ -33,6 +35,8 @@ struct VacuumSurfaces {
         visit("vacuum", self.vacuum, required);
         visit("minutes-per-square-meter", self.minutes_per_square_meter, Range{0.05, 20.0}, About{"exposure; one quick stroke is 0.1 to 0.2"});
         visit("path", self.path);
+        visit("crosses", self.crosses, About{"a second pass across the first"});
+        visit("does-edges", self.does_edges, About{"the strip along walls and things once more"});
     }
 };
 

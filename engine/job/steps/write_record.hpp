@@ -19,10 +19,14 @@ struct WriteRecord {
     static constexpr std::string_view needs = "";
 
     bool has_cloth_counts = true;
+    bool names_people = true;
+    bool notes_exceptions = false;
 
     static void fields(auto& self, auto&& visit)
     {
         visit("has-cloth-counts", self.has_cloth_counts);
+        visit("names-people", self.names_people, About{"the certificate of the certified renovator and who was trained in what"});
+        visit("notes-exceptions", self.notes_exceptions, About{"emergencies: what it was and which provisions were not followed"});
     }
 };
 

@@ -37,10 +37,12 @@ std::map<std::string, std::vector<Reading>> readings(const AtLeast& condition, c
     return of_object;
 }
 
-/// Sections the wiped floor must be divided into, from the areas that were wiped.
+/// Sections the bare floor must be divided into: by its measured area, or where nobody measured it by the areas that were wiped.
 std::string sections_due(const Evidence& evidence)
 {
     std::map<std::string, double> area_of;
+    for (const job::LogEntry& entry : evidence.log().entries)
+        if (const job::Measure* floor = job::find_measure(entry, "bare-floor")) return fmt::format("{}", plan::sections_needed(Area{floor->value}));
     for (const job::LogEntry& entry : evidence.log().entries)
         for (const job::Measure& measure : entry.measured)
             if (entry.step == "wipe-floor" && measure.name == "cloth-area") area_of[measure.object] = measure.value;

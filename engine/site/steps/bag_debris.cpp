@@ -1,7 +1,9 @@
 #include "dust/bag.hpp"
 #include "site/bagging.hpp"
+#include "site/breathing.hpp"
 #include "site/hands.hpp"
-#include "site/passing_time.hpp"
+
+#include <algorithm>
 
 namespace flapdoor::site {
 
@@ -25,7 +27,9 @@ Done carry_out(Site& site, const job::BagDebris& step, const Team& by)
     work_at(site, by, site.room().raster.rect().center(), job::BagDebris::takes);
     Bag& bag = start_bag(site, step.bag, kind_of(site, step.kind) == job::SupplyKindOf::bag);
     bag.fill = step.fill;
-    const double hangs = dust::head_space_share(dust::Drop::gentle_dry);
+    bag.filled = site.now;
+    bag.is_damp = std::any_of(site.sheeting.begin(), site.sheeting.end(), [&](std::size_t s) { return site.now < site.surfaces[s].wet_until; });
+    const double hangs = std::min(most_let_go, dust::head_space_share(bag.is_damp ? dust::Drop::gentle_misted : dust::Drop::gentle_dry) * site.uncertain.handling);
     for (const Spot& spot : site.room().top) {
         Surface& surface = site.surfaces[spot.surface];
         for (const dust::SizeClass k : {dust::SizeClass::um_160, dust::SizeClass::chips}) {
@@ -33,7 +37,7 @@ Done carry_out(Site& site, const job::BagDebris& step, const Team& by)
             site.ledger.move(surface.free(spot.patch, k), bag.content.free(k), k, picked);
         }
         for (const dust::SizeClass k : {dust::SizeClass::um_2_5, dust::SizeClass::um_5, dust::SizeClass::um_10})
-            raise_into_air(site, surface.free(spot.patch, k), site.work_room, k, part(surface.patches[spot.patch].free[k], hangs));
+            raise_near(site, by, surface.free(spot.patch, k), site.work_room, k, part(surface.patches[spot.patch].free[k], hangs));
     }
     dust_the_skin(site, bag);
     return {};

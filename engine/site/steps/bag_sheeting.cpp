@@ -16,6 +16,7 @@ Done carry_out(Site& site, const job::BagSheeting& step, const Team& by)
     Bag& bag = start_bag(site, step.bag, kind_of(site, step.kind) == job::SupplyKindOf::bag);
     bag.fill = 0.6;
     bag.holds_sheeting = true;
+    bag.filled = site.now;
     pour(site, site.bundle, bag.content, 1.0);
     dust_the_skin(site, bag);
     site.sheet = SheetState::bagged;

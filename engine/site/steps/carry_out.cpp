@@ -1,7 +1,9 @@
 #include "dust/bag.hpp"
 #include "site/crossing.hpp"
+#include "site/dragging.hpp"
 #include "site/hands.hpp"
 #include "site/landing.hpp"
+#include "site/place.hpp"
 
 namespace flapdoor::site {
 
@@ -18,17 +20,23 @@ Done carry_out(Site& site, const job::CarryOut& step, const Team& by)
     Bag& bag = *find_bag(site, step.bag);
     measure(site, "skin-cleaned", step.bag.name, job::MeasureKind::truth, bag.is_skin_clean ? 1.0 : 0.0);
     measure(site, "sealed", step.bag.name, job::MeasureKind::truth, bag.is_closed ? 1.0 : 0.0);
+    const dust::Pathway pathway = bag.holds_sheeting ? dust::Pathway::sheeting_removal : dust::Pathway::bag;
+    const OpeningState& door = entrance(site);
+    const plan::Point threshold = middle(site.zones[door.zone].plan, door.plan);
+    const bool drags = is_dragged(bag, by.size());
+    if (drags) drag(site, bag, site.work_room, site.room().raster.rect().center(), threshold, pathway);   // from where it was filled
     for (const job::PersonId& id : by) {
         note_exit(site, worker(site, id));
         leave(site, worker(site, id), true);
     }
     const std::size_t hall = worker(site, by.front()).zone;
-    const std::size_t cell = site.zones[hall].raster.cell_at(worker(site, by.front()).at);
+    const plan::Point stands = worker(site, by.front()).at;
+    const std::size_t cell = site.zones[hall].raster.cell_at(stands);
+    if (drags) drag(site, bag, hall, threshold, stands, pathway);
     // The skin sheds on the way; an open bag breathes; an overfilled one may burst.
     constexpr double shed = 0.3;
     const bool bursts = Luck{site.seed, Stream::handling}.uniform(site.draws++, 0)
                         < dust::burst_probability({bag.fill, false, bag.is_heavy_duty});
-    const dust::Pathway pathway = bag.holds_sheeting ? dust::Pathway::sheeting_removal : dust::Pathway::bag;
     for (const dust::SizeClass k : dust::all_classes()) {
         land(site, bag.skin.free(k), hall, cell, k, part(bag.skin.load.free[k], shed), pathway);
         double lost = bag.is_closed ? 0.0 : 1e-3;

@@ -28,12 +28,18 @@ Done carry_out(Site& site, const job::CleanBeyond& step, const Team&)
         for (const std::size_t p : bare_part(site, s).patches)
             if (plan::distance(threshold, hall.raster.center(surface.cells[p])) <= step.reach) part.patches.push_back(p);
         if (part.patches.empty()) continue;
-        area += vacuum(site, part, 3.0, is_hepa(site, step.vacuum));
+        area += vacuum(site, part, {.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = 3.0});
         if (!step.mop.is_empty()) mop(site, part, Rinsing::separate_water, 0);
         mark_cleaned(site, part);
     }
+    Length margin = hall.plan.width + hall.plan.depth;   // to the nearest floor that is not clean, or all of it
+    for (std::size_t cell = 0; cell < hall.top.size(); ++cell) {
+        const Surface& top = site.surfaces[hall.top[cell].surface];
+        const bool is_floor = top.role == SurfaceRole::floor || top.role == SurfaceRole::runner;
+        if (is_floor && top.is_cleaned[hall.top[cell].patch] == 0) margin = std::min(margin, plan::distance(threshold, hall.raster.center(cell)));
+    }
+    measure(site, "cleaned-margin", "", job::MeasureKind::length, margin.si);
     pass_time(site, job::CleanBeyond::takes * std::max(1.0, area.si));
-    measure(site, "cleaned-margin", "", job::MeasureKind::length, step.reach.si);
     return {};
 }
 

@@ -1,7 +1,7 @@
 #include "dust/clothing.hpp"
 #include "dust/soles.hpp"
+#include "site/breathing.hpp"
 #include "site/hands.hpp"
-#include "site/passing_time.hpp"
 
 namespace flapdoor::site {
 
@@ -31,7 +31,7 @@ Done carry_out(Site& site, const job::CleanOff& step, const Team& by)
             case job::ClothesCare::brush:
             case job::ClothesCare::blow:   // what leaves the cloth hangs in the air
                 for (const dust::SizeClass k : dust::all_classes())
-                    raise_into_air(site, who.clothes.free(k), who.zone, k, part(who.clothes.load.free[k], 0.6));
+                    raise_near(site, {id}, who.clothes.free(k), who.zone, k, part(who.clothes.load.free[k], 0.6));
                 break;
             case job::ClothesCare::none: break;
         }

@@ -6,7 +6,7 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CloseRegister& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (Refusal wrong = must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air}, "a register")) return wrong;
+    if (Refusal wrong = must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air, job::OpeningKindOf::exhaust}, "a register")) return wrong;
     if (o.is_covered) return "a covered register cannot be closed; its louvers are under the sheeting";
     if (!o.is_open) return o.plan.title + " is closed already";
     return must_be_inside(site, by);

@@ -7,7 +7,7 @@ Refusal why_not(const Site& site, const job::CoverRegister& step, const Team& by
 {
     const OpeningState& o = opening(site, step.opening);
     if (o.is_covered) return o.plan.title + " is covered already";
-    return first_of({must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air}, "a register"), must_be_inside(site, by),
+    return first_of({must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air, job::OpeningKindOf::exhaust}, "a register"), must_be_inside(site, by),
                      must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "to cover a register")});
 }
 

@@ -1,7 +1,9 @@
 #include "core/insist.hpp"
 #include "core/steady.hpp"
 #include "dust/apportion.hpp"
+#include "dust/clothing.hpp"
 #include "dust/emission.hpp"
+#include "site/breathing.hpp"
 #include "site/checking.hpp"
 #include "site/crossing.hpp"
 #include "site/feet.hpp"
@@ -20,7 +22,7 @@ namespace {
 constexpr Density film_density = 2000.0_kgpm3;
 constexpr Density wall_plaster = 1600.0_kgpm3;
 constexpr Length plaster_thickness = 2.0_cm;
-constexpr int parcels_per_class = 4;                    // in each tick of work
+constexpr double parcels_per_class = 4.0;               // in each tick of work, at full detail
 constexpr double hottest_allowed_kelvin = 866.483;      // 1100 F
 constexpr Length tool_reach = 0.3_m;                    // the tool is this far from the wall
 constexpr Length fade = 0.5_m, farthest = 1.5_m;        // how far falling dust lands from the work
@@ -89,15 +91,28 @@ struct Yield {
     dust::PerClass<Amount> cloud, fallen;
 };
 
+/// This run's draw. Sanding and scraping never take off more than the film.
+dust::EmissionDraw draw_of(const Site& site, const job::Component& component, const job::DisturbPaint& step, const Work& work)
+{
+    dust::EmissionDraw draw{.yield = site.uncertain.yield, .airborne = site.uncertain.airborne, .cloud_median = site.uncertain.cloud_median};
+    const bool is_film_only = work.activity == dust::Activity::dry_scraping || work.activity == dust::Activity::dry_hand_sanding || work.activity == dust::Activity::power_sanding;
+    if (!is_film_only || work.units <= 0.0) return draw;
+    const dust::EmissionTraits& traits = dust::emission_traits(work.activity);
+    const Mass film = component.film * film_density * (component.area * step.share);
+    const Mass dust{traits.debris_grams.typical * 1e-3 * traits.dust_share.typical * work.units};
+    draw.yield = std::min(draw.yield, film / dust);
+    return draw;
+}
+
 /// All that one card lets loose, class by class.
-Yield yield_of(const job::Component& component, const job::DisturbPaint& step)
+Yield yield_of(const Site& site, const job::Component& component, const job::DisturbPaint& step)
 {
     const Work work = work_of(component, step);
-    const dust::Release release = dust::release(work.activity, control_of(step), work.units);
-    const dust::EmissionTraits& traits = dust::emission_traits(work.activity);
-    const double lead = lead_share(component, step);
-    const dust::PerClass<double> cloud_shares = dust::dust_shares(traits.cloud);
-    const dust::PerClass<double> fall_shares = dust::dust_shares(traits.fall);
+    const dust::EmissionDraw draw = draw_of(site, component, step, work);
+    const dust::Release release = dust::release(work.activity, control_of(step), work.units, draw);
+    const double lead = std::min(1.0, lead_share(component, step) * site.uncertain.lead_share);
+    const dust::PerClass<double> cloud_shares = dust::dust_shares(dust::cloud_sizes(work.activity, draw));
+    const dust::PerClass<double> fall_shares = dust::dust_shares(dust::emission_traits(work.activity).fall);
     const auto amount = [&](Mass dust) { return Amount{picograms(dust), picograms(dust * lead)}; };
     Yield yield;
     for (const dust::SizeClass k : dust::all_classes()) {
@@ -111,13 +126,52 @@ Yield yield_of(const job::Component& component, const job::DisturbPaint& step)
     return yield;
 }
 
-void soil_tools(Site& site, std::size_t cell)
+/// Parcels of a class let go at one time, and how many ticks of work go into one release: studies take fewer, larger parcels.
+struct Packing {
+    int parcels;
+    std::size_t ticks;
+};
+
+Packing packing(double detail)
 {
-    constexpr double touched = 0.02;   // of what lies where the tools lie, in each spell (judgment)
-    const Spot spot = site.room().top[cell];
-    Surface& surface = site.surfaces[spot.surface];
-    for (const dust::SizeClass k : dust::all_classes())
-        if (k != dust::SizeClass::chips) site.ledger.move(surface.free(spot.patch, k), site.tools.free(k), k, part(surface.patches[spot.patch].free[k], touched));
+    const double wanted = parcels_per_class * detail;
+    return {static_cast<int>(std::max(1.0, std::floor(wanted + 0.5))), static_cast<std::size_t>(std::max(1.0, std::floor(1.0 / wanted + 0.5)))};
+}
+
+/// Cells on which the tools lie, an arm's length from the work: as many as their upward surface takes up. What falls there
+/// lies on the tools; chips slide off.
+std::vector<std::size_t> tool_cells(const Site& site, plan::Point where)
+{
+    const plan::Raster& raster = site.room().raster;
+    const plan::Point center = raster.rect().center();
+    constexpr Length arm = 0.6_m;
+    const Length away = plan::distance(where, center);
+    const double share = away > arm ? arm / away : 0.0;
+    const plan::Point there{where.x + (center.x - where.x) * share, where.y + (center.y - where.y) * share};
+    std::vector<std::size_t> cells = raster.cells_within({there.x, there.y, {}, {}}, arm);
+    std::stable_sort(cells.begin(), cells.end(), [&](std::size_t a, std::size_t b) { return plan::distance(raster.center(a), there) < plan::distance(raster.center(b), there); });
+    cells.resize(std::min(cells.size(), static_cast<std::size_t>(std::floor(dust::tool_surface / raster.cell_area() + 0.5))));
+    std::sort(cells.begin(), cells.end());
+    return cells;
+}
+
+/// Debris that falls in one tick, straight from the paint onto what it meets.
+void let_fall(Site& site, const Fall& fall, const std::vector<std::size_t>& under_tools, dust::SizeClass k, Amount falling)
+{
+    if (falling.is_zero()) return;
+    const std::vector<Amount> pieces = dust::apportion(falling, fall.weights);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        if (pieces[i].is_zero()) continue;
+        const bool is_on_tool = k != dust::SizeClass::chips && std::binary_search(under_tools.begin(), under_tools.end(), fall.cells[i]);
+        if (is_on_tool) {
+            site.ledger.release(site.paint, site.tools.free(k), k, pieces[i]);
+            continue;
+        }
+        const Spot spot = site.room().top[fall.cells[i]];
+        Surface& surface = site.surfaces[spot.surface];
+        site.ledger.release(site.paint, surface.free(spot.patch, k), k, pieces[i]);
+        seep(site, spot.surface, spot.patch, k, pieces[i]);
+    }
 }
 
 }
@@ -149,38 +203,36 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
         set_state(site, "paint-disturbed", "", true);
     }
     reopen_verification(site);
+    measure(site, "reach", component.id.name, job::MeasureKind::length, sheeting_reach(site, component).si);
     const bool shows_dust = is_machine(step.technique) && !(step.has_shroud && step.has_hepa);
     measure(site, "visible-release", component.id.name, job::MeasureKind::truth, shows_dust ? 1.0 : 0.0);
 
-    const Yield yield = yield_of(component, step);
+    const Yield yield = yield_of(site, component, step);
     const Fall fall = fall_around(site, where);
+    const std::vector<std::size_t> under_tools = tool_cells(site, where);
+    const Packing packed = packing(site.detail);
     const auto ticks = static_cast<std::size_t>(std::ceil(whole_seconds(step.time) / tick));
+    const std::size_t releases = (ticks + packed.ticks - 1) / packed.ticks;
     std::size_t now = 0;
     gather(site, by, where);
     pass_time(site, step.time, {true, [&](Site& s, Time spell) {
-        Amount in_hand;   // falling debris passes through no holding of its own; released straight onto what it meets
+        Amount in_hand;   // the cloud passes through no holding of its own: it is released straight into its parcels
         for (const dust::SizeClass k : dust::all_classes()) {
-            release_cloud(s, {in_hand, s.paint}, true, where, component.height, k, equal_piece(yield.cloud[k], now, ticks), parcels_per_class);
-            const Amount falling = equal_piece(yield.fallen[k], now, ticks);
-            if (falling.is_zero()) continue;
-            const std::vector<Amount> pieces = dust::apportion(falling, fall.weights);
-            for (std::size_t i = 0; i < pieces.size(); ++i) {
-                const Spot spot = s.room().top[fall.cells[i]];
-                Surface& surface = s.surfaces[spot.surface];
-                if (pieces[i].is_zero()) continue;
-                s.ledger.release(s.paint, surface.free(spot.patch, k), k, pieces[i]);
-                seep(s, spot.surface, spot.patch, k, pieces[i]);
-            }
+            breathe_near(s, by, s.work_room, k, equal_piece(yield.cloud[k], now, ticks));
+            if (now % packed.ticks == 0)
+                release_cloud(s, {in_hand, s.paint}, true, where, component.height, k, equal_piece(yield.cloud[k], now / packed.ticks, releases), packed.parcels);
+            let_fall(s, fall, under_tools, k, equal_piece(yield.fallen[k], now, ticks));
         }
         for (const job::PersonId& id : by) {
             Worker& who = worker(s, id);
             shuffle(s, who, where, 1.0_m, 1);
+            wear_sheeting(s, s.room().raster.cell_at(who.at));
             soil_clothes(s, who, spell);
         }
-        soil_tools(s, s.room().raster.cell_at(where));
         ++now;
     }});
     site.last_dust = site.now;
+    measure(site, "debris-beyond", component.id.name, job::MeasureKind::truth, has_debris_on_floor(site) ? 1.0 : 0.0);
     if (std::find(site.disturbed.begin(), site.disturbed.end(), component.id.name) == site.disturbed.end()) site.disturbed.push_back(component.id.name);
     return {};
 }

@@ -1,7 +1,10 @@
 #include "dust/resuspension.hpp"
+#include "site/breathing.hpp"
 #include "site/hands.hpp"
 #include "site/landing.hpp"
 #include "site/passing_time.hpp"
+
+#include <algorithm>
 
 namespace flapdoor::site {
 
@@ -25,13 +28,14 @@ Done carry_out(Site& site, const job::FoldSheeting& step, const Team& by)
         const dust::SheetLoss loss = dust::sheet_removal(step.dirty_side == job::DirtySide::outward ? dust::SheetHandling::dry_balled_up
                                                          : is_wet                                  ? dust::SheetHandling::misted_folded_inward
                                                                                                    : dust::SheetHandling::dry_folded_inward);
-        const double spill = loss.to_floor * (site.is_sheet_taped ? 1.0 : 3.0);   // a loose sheet let dust under its edges
+        const double flies = std::min(most_let_go, loss.to_air * site.uncertain.handling);
+        const double spill = loss.to_floor * site.uncertain.handling * (site.is_sheet_taped ? 1.0 : 3.0);   // a loose sheet let dust under its edges
         for (std::size_t p = 0; p < sheet.patches.size(); ++p) {
             for (const dust::SizeClass k : dust::all_classes()) {
                 Amount& free = sheet.patches[p].free[k];
-                if (k <= dust::SizeClass::um_20) raise_into_air(site, sheet.free(p, k), site.work_room, k, part(free, loss.to_air));
+                if (k <= dust::SizeClass::um_20) raise_near(site, by, sheet.free(p, k), site.work_room, k, part(free, flies));
                 const double slides = k == dust::SizeClass::chips ? 5.0 : 1.0;   // loose chips slide off the fold
-                land(site, sheet.free(p, k), site.work_room, sheet.cells[p], k, part(free, spill * slides));
+                land(site, sheet.free(p, k), site.work_room, sheet.cells[p], k, part(free, std::min(most_let_go, spill * slides)));
                 site.ledger.move(sheet.free(p, k), site.bundle.free(k), k, free);
                 site.ledger.move(sheet.bound(p, k), site.bundle.free(k), k, sheet.patches[p].bound[k]);
             }

@@ -10,22 +10,6 @@ namespace {
 
 constexpr Time unfolding = 5.0_min;
 
-/// How far the sheeting really reaches beyond a component: to the nearest floor that lies bare.
-Length measured_reach(const Site& site, const job::Component& component, Length wished)
-{
-    const Zone& room = site.room();
-    const plan::Rect from = footprint(site.scenario, component);
-    Length nearest = wished;
-    bool is_all_covered = true;
-    for (std::size_t cell = 0; cell < room.top.size(); ++cell) {
-        if (site.surfaces[room.top[cell].surface].role != SurfaceRole::floor) continue;
-        const Length away = plan::distance(from, room.raster.center(cell));
-        nearest = is_all_covered ? away : std::min(nearest, away);
-        is_all_covered = false;
-    }
-    return is_all_covered ? std::max(wished, room.plan.width + room.plan.depth) : nearest;
-}
-
 /// The patches at which the sheeting ends: beside a wall, a thing or bare floor.
 void mark_outline(const plan::Raster& raster, const std::vector<bool>& is_covered, Surface& sheet)
 {
@@ -60,6 +44,7 @@ Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
     sheet.role = SurfaceRole::sheeting;
     sheet.zone = site.work_room;
     sheet.patch_area = room.raster.cell_area();
+    sheet.layers = step.layers;
     for (std::size_t cell = 0; cell < is_covered.size(); ++cell) {
         const SurfaceRole below = site.surfaces[room.top[cell].surface].role;
         if (is_covered[cell] && (below == SurfaceRole::floor || below == SurfaceRole::sheeting || below == SurfaceRole::sill)) sheet.cells.push_back(cell);
@@ -79,7 +64,7 @@ Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
     refresh_tops(site);
     for (const job::Component& component : site.scenario.components)
         if (component.zone == site.room().plan.id)
-            measure(site, "reach", component.id.name, job::MeasureKind::length, measured_reach(site, component, step.reach).si);
+            measure(site, "reach", component.id.name, job::MeasureKind::length, sheeting_reach(site, component).si);
     set_state(site, "floor-covered", "", site.is_sheet_taped);
     containment_changed(site);
     return {};

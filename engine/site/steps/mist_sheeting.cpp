@@ -1,5 +1,8 @@
+#include "core/steady.hpp"
+#include "dust/mopping.hpp"
 #include "dust/resuspension.hpp"
 #include "site/hands.hpp"
+#include "site/passing_time.hpp"
 
 namespace flapdoor::site {
 
@@ -9,10 +12,24 @@ Refusal why_not(const Site& site, const job::MistSheeting& step, const Team& by)
     return first_of({must_be_inside(site, by), must_have(site, step.mister, {job::SupplyKindOf::mister}, "to mist")});
 }
 
-Done carry_out(Site& site, const job::MistSheeting&, const Team& by)
+namespace {
+
+/// Droplets bring the mixed dust of the room down. Clouds too young to be mixed are left to themselves.
+void clear_air(Site& site, Time spell)
+{
+    Zone& room = site.room();
+    const double brought_down = -steady::expm1(-(dust::misting_rate(dust::misting_clears, room.volume) * spell));
+    for (const dust::SizeClass k : dust::all_classes())
+        site.ledger.move({room.air[k], room.air_account}, {room.falling[k], room.air_account}, k, part(room.air[k], brought_down));
+}
+
+}
+
+Done carry_out(Site& site, const job::MistSheeting& step, const Team& by)
 {
     gather(site, by, site.room().raster.rect().center());
-    spend(site, job::MistSheeting::takes);
+    if (step.mists_air) pass_time(site, job::MistSheeting::takes, {true, clear_air});
+    else spend(site, job::MistSheeting::takes);
     for (Surface& surface : site.surfaces)
         if (surface.role == SurfaceRole::sheeting || surface.role == SurfaceRole::object_cover) surface.wet_until = site.now + Time{60.0 * dust::misted_minutes.typical};
     return {};

@@ -1,6 +1,8 @@
 #include "dust/resuspension.hpp"
+#include "site/breathing.hpp"
 #include "site/hands.hpp"
-#include "site/passing_time.hpp"
+
+#include <algorithm>
 
 namespace flapdoor::site {
 
@@ -17,7 +19,7 @@ Done carry_out(Site& site, const job::SweepFloor&, const Team& by)
         for (const dust::SizeClass k : dust::all_classes()) {
             const dust::Swept swept = dust::dry_sweeping(k);
             const Amount there = surface.patches[spot.patch].free[k];
-            raise_into_air(site, surface.free(spot.patch, k), site.work_room, k, part(there, swept.to_air));
+            raise_near(site, by, surface.free(spot.patch, k), site.work_room, k, part(there, std::min(most_let_go, swept.to_air * site.uncertain.raised)));
             site.ledger.move(surface.free(spot.patch, k), site.store.free(k), k, part(there, swept.to_pile));
         }
     }

@@ -16,6 +16,7 @@ Done carry_out(Site& site, const job::TakeDownFlap& step, const Team& by)
     o.flap.reset();
     o.is_open = true;
     set_state(site, "flap-hung", step.opening.name, false);
+    set_state(site, "flap-taped", step.opening.name, false);
     containment_changed(site);
     spend(site, job::TakeDownFlap::takes);
     return {};

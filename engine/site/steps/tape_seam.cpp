@@ -17,7 +17,10 @@ Done carry_out(Site& site, const job::TapeSeam& step, const Team& by)
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
     spend(site, job::TapeSeam::takes);
     o.seam_layers += step.layers;
-    if (o.flap && kind_of(site, step.tape) == job::SupplyKindOf::tape) o.flap->is_taped = true;
+    if (o.flap && kind_of(site, step.tape) == job::SupplyKindOf::tape) {
+        o.flap->is_taped = true;
+        set_state(site, "flap-taped", step.opening.name, true);
+    }
     containment_changed(site);
     return {};
 }

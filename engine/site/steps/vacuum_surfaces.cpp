@@ -11,9 +11,13 @@ Refusal why_not(const Site& site, const job::VacuumSurfaces& step, const Team& b
 
 Done carry_out(Site& site, const job::VacuumSurfaces& step, const Team& by)
 {
-    const double minutes = step.minutes_per_square_meter;
+    Vacuuming how;
+    how.kind = vacuum_kind(site, step.vacuum);
+    how.minutes_per_square_meter = step.minutes_per_square_meter;
+    how.crosses = step.crosses;
+    how.does_edges = step.does_edges;
     for (const Part& part : parts_of(site, step.target, step.path))
-        go_over(site, by, part, step.path, [&] { return vacuum(site, part, minutes, is_hepa(site, step.vacuum)); }, Time{60.0 * minutes});
+        go_over(site, by, part, step.path, [&] { return vacuum(site, part, how); }, Time{60.0 * step.minutes_per_square_meter});
     return {};
 }
 

@@ -11,8 +11,8 @@ Refusal why_not(const Site& site, const job::VacuumWalls& step, const Team& by)
 
 Done carry_out(Site& site, const job::VacuumWalls& step, const Team& by)
 {
-    const bool hepa = is_hepa(site, step.vacuum);
-    clean_walls(site, by, step.order, [hepa](Site& s, const Part& part) { vacuum(s, part, 1.0, hepa); });
+    const Vacuuming how{.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = 1.0};
+    clean_walls(site, by, step.order, [&](Site& s, const Part& part) { vacuum(s, part, how); });
     return {};
 }
 

@@ -7,7 +7,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::WipeCounter& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::dry_cloth, job::SupplyKindOf::rag}, "for a verification wipe")});
+    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::dry_cloth, job::SupplyKindOf::rag}, "for a verification wipe"), must_have_card(site)});
 }
 
 namespace {
@@ -25,6 +25,7 @@ Done carry_out(Site& site, const job::WipeCounter& step, const Team& by)
 {
     WipeKind how;
     how.is_proper_cloth = kind_of(site, step.cloth) == job::SupplyKindOf::cloth;
+    how.is_named = step.section != 0;
     const std::size_t counter = surface_of(site, step.counter);
     const std::string section = " " + std::to_string(step.section);
     return wipe_items(site, by, how, [&](const Item& item) {

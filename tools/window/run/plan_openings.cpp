@@ -50,7 +50,8 @@ void draw_opening(Board& board, const job::Scenario& scenario, const job::Openin
             return draw_window(board, place, {.is_open = shot.is_open, .sill_depth = sill ? sill->depth.si : 0.0});
         }
         case job::OpeningKindOf::supply:
-        case job::OpeningKindOf::return_air: {
+        case job::OpeningKindOf::return_air:
+        case job::OpeningKindOf::exhaust: {
             const auto kind = opening.kind == job::OpeningKindOf::supply ? RegisterKind::supply : RegisterKind::extract;
             const PaperBox box = strip_along(place, wall_thickness * 0.5, register_depth);
             draw_register(board, box, kind, shot.is_covered);

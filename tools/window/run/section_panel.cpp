@@ -38,8 +38,9 @@ std::vector<SiteWord> site_words(const Story& story, const Moment& moment)
         const drill::OpeningShot& shot = now.openings[i];
         switch (openings[i].kind) {
             case job::OpeningKindOf::supply:
-            case job::OpeningKindOf::return_air: {
-                const char* name = openings[i].kind == job::OpeningKindOf::supply ? "supply" : "return";
+            case job::OpeningKindOf::return_air:
+            case job::OpeningKindOf::exhaust: {
+                const std::string_view name = word_of(openings[i].kind);
                 tell(shot.is_covered, fmt::format("{} covered", name), fmt::format("{} {}", name, shot.is_open ? "open" : "closed, bare"));
                 break;
             }

@@ -1,0 +1,80 @@
+#include "debrief/sections/parts.hpp"
+
+#include "debrief/influence.hpp"
+#include "debrief/pathway_chart.hpp"
+#include "debrief/uncertainty.hpp"
+#include "debrief/wording.hpp"
+
+#include <fmt/format.h>
+
+namespace flapdoor::debrief::sections {
+
+using text::Element;
+
+namespace {
+
+/// How well each way out is known, with its rank over the study when there is one.
+Element knowledge(const Report& report)
+{
+    Element list = report.bands ? table("How sure each way out is", {">Rank", "Way out", "Share over the runs", "What is known"}) : table("How sure each way out is", {"Way out", "What is known"});
+    list.with("class", "whole");
+    Element body("tbody");
+    const auto add = [&](dust::Pathway pathway, const PathwayBand* band) {
+        Element row("tr");
+        if (band) row.add(piece("td", band->rank > 0 ? std::to_string(band->rank) : "", "right"));
+        row.add(piece("th", word_of(pathway)).with("scope", "row"));
+        if (band) row.add(piece("td", told_share(*band)));
+        body.add(row.add(piece("td", how_well_known(pathway))));
+    };
+    if (report.bands)
+        for (const PathwayBand& band : report.bands->pathways) add(band.pathway, &band);
+    else
+        for (std::size_t p = 1; p < dust::pathway_count; ++p)
+            if (const auto pathway = static_cast<dust::Pathway>(p); pathway != dust::Pathway::recovered) add(pathway, nullptr);
+    return list.add(std::move(body));
+}
+
+Element influence_table(const PlanBands& bands)
+{
+    Element list = table("What moves the result most, among what nobody knows well", {"Result", "Parameter", ">Rank correlation"});
+    list.with("class", "whole");
+    Element body("tbody");
+    const auto add = [&](std::string_view result, const std::vector<Influence>& all) {
+        const std::vector<Influence> strong = beyond_chance(all, bands.runs);
+        for (const Influence& influence : strong) {
+            Element row("tr");
+            row.add(piece("td", result)).add(piece("td", uncertainties[influence.parameter].title));
+            body.add(row.add(piece("td", fmt::format("{:+.2f}", influence.correlation), "right")));
+        }
+        if (!strong.empty()) return;
+        Element row("tr");
+        body.add(row.add(piece("td", result)).add(piece("td", "none stands out from chance in so few runs")).add(piece("td", "", "right")));
+    };
+    add("lead on the work room's floor", bands.on_floor);
+    add("lead that got out", bands.on_outside);
+    return list.add(std::move(body));
+}
+
+}
+
+Element model(const Report& report)
+{
+    Element section = titled("How far to trust these figures");
+    section.add(piece("p", report.bands ? fmt::format("A {}. {}", model_note, source_line(*report.bands)) : fmt::format("A {}. No study was made: every figure is a single run's.", model_note)));
+    if (report.bands) section.add(piece("p", study_line(*report.bands)));
+    section.add(knowledge(report));
+    if (report.bands && report.bands->runs >= fewest_for_a_band) {
+        section.add(influence_table(*report.bands));
+        section.add(piece("p",
+                          fmt::format("+1: whenever the parameter is drawn higher, the result is higher; -1: lower; 0: no order. Only what goes beyond {:.2f} is told: by chance "
+                                      "alone a parameter comes that far in one of a hundred studies of this size.",
+                                      beyond_chance(report.bands->runs)),
+                          "small"));
+    }
+    section.add(piece("p", "What the model leaves out:", "intro"));
+    Element list("ul");
+    for (const std::string_view sentence : left_out()) list.add(Element("li").say(sentence));
+    return section.add(std::move(list));
+}
+
+}

@@ -1,0 +1,173 @@
+#include "verbs.hpp"
+
+#include "interrupt.hpp"
+#include "places.hpp"
+#include "progress_line.hpp"
+
+#include "debrief/main_job.hpp"
+#include "debrief/seed_list.hpp"
+#include "debrief/study_file.hpp"
+#include "debrief/study_picture.hpp"
+#include "debrief/study_sheet.hpp"
+#include "debrief/wording.hpp"
+#include "text/atomic_file.hpp"
+
+#include <fmt/format.h>
+
+#include <chrono>
+#include <filesystem>
+
+namespace flapdoor::command {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr auto between_saves = std::chrono::seconds(5);
+
+/// Something wrong with a file as a whole.
+Problem problem_of(const std::string& file, std::string expected, std::string found)
+{
+    Problem problem;
+    problem.where.file = file;
+    problem.expected = std::move(expected);
+    problem.found = std::move(found);
+    return problem;
+}
+
+int refuse(const Problems& problems, Exit code)
+{
+    tell(problems);
+    return code;
+}
+
+/// What a file already holds of the study; nothing more than `begun` when there is no file. A file of other inputs, of another
+/// model or a damaged one is a problem, and stays as it is.
+Result<debrief::Study> kept_study(const std::string& path, debrief::Study begun, const std::vector<debrief::Inputs>& plans)
+{
+    std::error_code ignored;
+    if (!fs::exists(path, ignored)) return begun;
+    Result<debrief::Study> kept = debrief::load_study(path);
+    if (!kept) return kept;
+    if (const auto other = debrief::difference(kept->basis, begun.basis)) return failed(problem_of(path, "a study of the same inputs, or another --out", *other));
+    if (kept->rows.empty()) return kept;
+    const debrief::StudyRow& first = kept->rows.front();
+    mechanics::FlapBook flaps;
+    if (debrief::study_row(plans[first.plan], kept->basis, first.plan, first.seed, flaps) != first)
+        return failed(problem_of(path, "results that this program gives too, or another --out", fmt::format("others for seed {}: the model has changed since", first.seed)));
+    return kept;
+}
+
+/// Saves what there is every few seconds, so that little is lost when the power fails.
+class Keeper {
+public:
+    explicit Keeper(std::string path) : path_(std::move(path)) {}
+
+    void keep(const debrief::Study& study)
+    {
+        const auto now = std::chrono::steady_clock::now();
+        if (now - saved_ < between_saves) return;
+        saved_ = now;
+        if (auto saved = debrief::save_study(study, path_); !saved) problems_ = saved.error();
+    }
+
+    const Problems& problems() const { return problems_; }
+
+private:
+    std::string path_;
+    std::chrono::steady_clock::time_point saved_ = std::chrono::steady_clock::now();
+    Problems problems_;
+};
+
+int write_results(const debrief::Study& study, const std::string& path, std::size_t width)
+{
+    if (auto saved = debrief::save_study(study, path); !saved) return refuse(saved.error(), bad_file);
+    if (study.rows.empty()) {
+        fmt::print("No run yet.\nWritten:\n  {}\n", path);
+        return fine;
+    }
+    const std::string picture = fs::path(path).replace_extension(".svg").string();
+    if (auto saved = text::save_atomically(picture, debrief::study_picture(study)); !saved) return refuse(saved.error(), bad_file);
+    fmt::print("{}\nWritten:\n  {} (one line a run)\n  {} (bands)\n", debrief::study_sheet(study, width), path, picture);
+    return fine;
+}
+
+std::string study_path(const std::string& folder, const std::string& scenario, const debrief::StudyPart& part)
+{
+    const std::string number = part.parts > 1 ? fmt::format("-part-{}-of-{}", part.part, part.parts) : std::string();
+    return (fs::path(folder) / (file_name_from(scenario) + "-study" + number + ".csv")).string();
+}
+
+Result<void> make_folder(const std::string& folder)
+{
+    std::error_code error;
+    fs::create_directories(folder, error);
+    std::error_code ignored;
+    if (fs::is_directory(folder, ignored)) return {};
+    return failed(problem_of(folder, "a folder that can be written to", error ? error.message() : "a file"));
+}
+
+}
+
+int study(const StudyChoice& choice)
+{
+    const auto plans = read_plans(choice.scenario, choice.plans, choice.books);
+    if (!plans) return refuse(plans.error(), bad_file);
+    const auto seeds = debrief::read_seeds(choice.seeds, "--seeds", debrief::most_study_runs / plans->size());
+    if (!seeds) return refuse(seeds.error(), bad_use);
+    const auto part = debrief::read_part(choice.part, "--part");
+    if (!part) return refuse(part.error(), bad_use);
+    debrief::StudyOrder order{debrief::part_of(*seeds, part->part, part->parts), choice.threads > 0 ? choice.threads : usual_threads()};
+
+    debrief::Study begun = debrief::begin_study(*plans, FLAPDOOR_VERSION, choice.detail);
+    const std::string path = study_path(choice.out, begun.basis.scenario.name, *part);
+    Result<debrief::Study> kept = kept_study(path, std::move(begun), *plans);
+    if (!kept) return refuse(kept.error(), bad_file);
+    // A folder that cannot be written to is told now, not after an hour's work.
+    if (auto made = make_folder(choice.out); !made) return refuse(made.error(), bad_file);
+    if (auto saved = debrief::save_study(*kept, path); !saved) return refuse(saved.error(), bad_file);
+    if (!kept->rows.empty()) fmt::print(stderr, "{} holds {} already.\n", path, debrief::counted(kept->rows.size(), "run", "runs"));
+
+    note_interrupts();
+    ProgressLine line("Study");
+    Keeper keeper(path);
+    const std::size_t before = kept->rows.size();
+    order.should_stop = [&] { return is_interrupted() || !keeper.problems().empty(); };
+    order.after_run = [&](const debrief::Study& so_far, std::size_t todo) {
+        line.show(so_far.rows.size() - before, todo);
+        keeper.keep(so_far);
+    };
+    const debrief::Study made = debrief::carry_on(*plans, std::move(*kept), order);
+    line.end();
+    if (!keeper.problems().empty()) return refuse(keeper.problems(), bad_file);
+    const int written = write_results(made, path, terminal_width(choice.width));
+    if (written != fine || !is_interrupted()) return written;
+    fmt::print(stderr, "Stopped. The same command carries on where it stopped.\n");
+    return interrupted;
+}
+
+int pool(const PoolChoice& choice)
+{
+    std::optional<debrief::Study> pooled;
+    const auto add = [&](const std::string& path) -> Result<void> {
+        Result<debrief::Study> read = debrief::load_study(path);
+        if (!read) return failed(read.error());
+        if (!pooled) pooled = std::move(*read);
+        else if (const auto other = debrief::pool(*pooled, *read)) return failed(problem_of(path, fmt::format("a part of the same study as {}", choice.files.front()), *other));
+        if (pooled->rows.size() > debrief::most_study_runs) return failed(problem_of(path, fmt::format("at most {} runs in all", debrief::most_study_runs), "more"));
+        return {};
+    };
+    Problems problems;
+    for (const std::string& file : choice.files)
+        if (const auto added = add(file); !added) problems.insert(problems.end(), added.error().begin(), added.error().end());
+    if (!problems.empty()) return refuse(problems, bad_file);
+    const std::string path = study_path(choice.out, pooled->basis.scenario.name, {});
+    std::error_code ignored;
+    // What is there already is part of it, or is left alone.
+    if (fs::exists(path, ignored))
+        if (const auto added = add(path); !added) return refuse(added.error(), bad_file);
+    if (auto made = make_folder(choice.out); !made) return refuse(made.error(), bad_file);
+    return write_results(*pooled, path, terminal_width(choice.width));
+}
+
+}
