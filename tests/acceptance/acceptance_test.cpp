@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <map>
+#include <optional>
 
 // Most behavior is tested here without C++: each file of cases/ is a plan, the shipped one with a few edits, and what the
 // marks and the dust must then be.
@@ -42,6 +43,8 @@ struct Case {
     std::vector<Edit> edits;
     std::vector<std::string> faults;    ///< ids of the rules that lose points, in any order
     bool is_passed = true;
+    std::optional<double> lost;         ///< points; left out: not looked at
+    std::optional<int> moves;           ///< fewest cards to move, put in or take out
     std::vector<Demand> demands;
 
     static void fields(auto& self, auto&& visit)
@@ -54,6 +57,8 @@ struct Case {
         visit("edit", self.edits);
         visit("faults", self.faults);
         visit("passed", self.is_passed);
+        visit("lost", self.lost, Range{0.0, 1000.0});
+        visit("moves", self.moves, Range{0, 1000});
         visit("demand", self.demands);
     }
 };
@@ -74,6 +79,7 @@ T sound(Result<T> result)
 struct Carried {
     debrief::Outcome outcome;
     rules::MarkingSheet sheet;
+    Picograms new_on_floor;     ///< lead that this job left on the work room's floor, beside what lay there before
 };
 
 Carried carry(const Case& what, const std::vector<Edit>& edits)
@@ -84,15 +90,18 @@ Carried carry(const Case& what, const std::vector<Edit>& edits)
     const job::WorkPlan plan = sound(job::read_plan(plan_text, what.plan + ".toml", scenario));
     const rules::RuleBook book = sound(rules::load_rule_book((source / "scenarios/rules/federal.toml").string()));
     const drill::Run run = drill::carry_out(scenario, plan, {});
-    return {debrief::outcome(run), rules::marking_sheet(book, scenario, run.site.log)};
+    const dust::PerClass<Amount> floor = run.site.ledger.account(run.site.surfaces[site::floor_of(run.site, run.site.work_room)].account).from_work();
+    return {debrief::outcome(run), rules::marking_sheet(book, scenario, run.site.log), dust::total(floor).lead};
 }
 
-std::map<std::string, double> figures(const debrief::Outcome& outcome)
+std::map<std::string, double> figures(const Carried& carried)
 {
+    const debrief::Outcome& outcome = carried.outcome;
     std::map<std::string, double> found;
     for (const debrief::PathwayLine& line : outcome.pathways) found[std::string(word_of(line.pathway))] = static_cast<double>(line.amount.lead.count);
     found["outside"] = static_cast<double>(outcome.outside.lead.count);
     found["floor"] = outcome.floor.si;
+    found["new on the floor"] = static_cast<double>(carried.new_on_floor.count);
     found["sill"] = outcome.sill.si;
     found["hall floor"] = outcome.hall_floor.si;
     found["inside"] = static_cast<double>(outcome.inside.lead.count);
@@ -110,6 +119,8 @@ void check(const Case& what, const Carried& carried)
     CHECK(broken == wanted);
     CHECK(carried.sheet.is_passed == what.is_passed);
     CHECK((carried.sheet.lost == rules::Quarters{}) == what.faults.empty());
+    if (what.lost) CHECK(0.25 * static_cast<double>(carried.sheet.lost.count) == *what.lost);
+    if (what.moves) CHECK(carried.sheet.fewest_moves == *what.moves);
 }
 
 }
@@ -128,8 +139,8 @@ TEST_CASE("every acceptance case gets the marks and moves the dust as its file s
         check(what, carried);
         if (what.demands.empty()) continue;
         auto& base = unchanged[what.scenario + "/" + what.plan];
-        if (base.empty()) base = figures(carry(what, {}).outcome);
-        const auto now = figures(carried.outcome);
+        if (base.empty()) base = figures(carry(what, {}));
+        const auto now = figures(carried);
         for (const Demand& demand : what.demands) {
             REQUIRE(now.count(demand.figure) == 1);
             INFO(demand.figure << ": " << now.at(demand.figure) << " against " << base.at(demand.figure));

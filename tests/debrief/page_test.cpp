@@ -134,7 +134,7 @@ TEST_CASE("the page has what the reader needs, in the order of the debrief")
     const std::string html = page(made.report);
     std::size_t last = 0;
     for (const char* part : {"<h1>A small job</h1>", "NOT PASSED", ">Marking sheet<", ">Faults, one by one<", ">How lead got out<", ">Where lead dust lies at the end<",
-                             ">Floor maps<", ">The steps over the day<", ">Rules that were kept<", ">How to repeat this run<", ">Cautions<"}) {
+                             ">What the crew breathed<", ">Floor maps<", ">How far to trust these figures<", ">The steps over the day<", ">Rules that were kept<", ">How to repeat this run<", ">Cautions<"}) {
         const std::size_t at = html.find(part);
         INFO(part);
         REQUIRE(at != std::string::npos);
@@ -156,11 +156,15 @@ TEST_CASE("shares are told in words, and bags and sheeting only as possible")
     CHECK(share_level(0.1) == 3);
     CHECK(share_level(0.3) == 4);
     CHECK(share_level(0.9) == 5);
-    CHECK(told_share({dust::Pathway::shoes, {}, 0.3}) == "much");
-    CHECK(told_share({dust::Pathway::bag, {}, 0.3}) == "much, possible only");
-    CHECK(told_share({dust::Pathway::bag, {}, 0.0}) == "none");
+    CHECK(told_share(PathwayLine{dust::Pathway::shoes, {}, 0.3}) == "much");
+    CHECK(told_share(PathwayLine{dust::Pathway::bag, {}, 0.3}) == "much, possible only");
+    CHECK(told_share(PathwayLine{dust::Pathway::bag, {}, 0.0}) == "none");
+    CHECK(told_share(PathwayBand{dust::Pathway::shoes, {0.005, 0.3, 0.9, 20}, {}, 1}) == "much (trace to most)");
+    CHECK(told_share(PathwayBand{dust::Pathway::shoes, {0.6, 0.8, 0.9, 20}, {}, 1}) == "most (steady)");
+    CHECK(told_share(PathwayBand{dust::Pathway::bag, {0.005, 0.3, 0.9, 20}, {}, 0}) == "possible, up to most");
+    CHECK(told_share(PathwayBand{dust::Pathway::bag, {0.0, 0.0, 0.0, 20}, {}, 0}) == "none");
 
-    const std::string chart = pathway_chart({{dust::Pathway::shoes, {}, 0.37}, {dust::Pathway::tools, {}, 0.0}}).html();
+    const std::string chart = pathway_chart(std::vector<PathwayLine>{{dust::Pathway::shoes, {}, 0.37}, {dust::Pathway::tools, {}, 0.0}}).html();
     CHECK(count(chart, "class=\"bar\"") == 1);
     CHECK(count(read_aloud(chart), "much") == 3);    // description, head, row
     CHECK(count(read_aloud(chart), "37") == 0);

@@ -98,7 +98,7 @@ TEST_CASE("all loose lead dust is told by place once")
     for (const dust::Account& account : made.run.site.ledger.accounts())
         if (account.side == dust::Side::inside || account.side == dust::Side::outside)
             for (const dust::SizeClass k : dust::all_classes())
-                if (k != dust::SizeClass::chips) booked += account.balance[k].lead;
+                if (k != dust::SizeClass::chips) booked += account.from_work()[k].lead;
     CHECK(told == booked);
 }
 

@@ -28,3 +28,10 @@ TEST_CASE("debris set down gently and damp raises the least")
     CHECK(head_space_share(Drop::gentle_misted) < head_space_share(Drop::gentle_dry));
     CHECK(head_space_share(Drop::gentle_dry) < head_space_share(Drop::thrown_dry));
 }
+
+TEST_CASE("pressing the air out of a fuller bag brings out more of the cloud over its content")
+{
+    CHECK(pressed_out_share(0.5) == Approx(0.02 / 0.05));
+    CHECK(pressed_out_share(0.9) == 1.0);
+    CHECK(pressed_out_share(0.6) > pressed_out_share(0.3));
+}

@@ -1,4 +1,4 @@
-#include "still_room.hpp"
+#include "moving_air.hpp"
 
 #include "core/insist.hpp"
 
@@ -49,28 +49,6 @@ std::map<std::uint64_t, Bits> by_number(const Cloud& cloud)
     std::map<std::uint64_t, Bits> parcels;
     for (std::size_t i = 0; i < cloud.count(); ++i) parcels[cloud.number[i]] = {cloud.x[i], cloud.y[i], cloud.z[i], cloud.fate[i], cloud.steps[i], cloud.age[i]};
     return parcels;
-}
-
-/// For each cell, the region of floor it belongs to when only full-height cells are in the way: no region crosses a corner.
-std::vector<int> regions(const CloudRoom& room)
-{
-    const std::size_t columns = room.raster.columns();
-    std::vector<int> region(room.raster.size(), -1);
-    for (std::size_t first = 0; first < region.size(); ++first) {
-        if (region[first] >= 0 || room.top[first] >= room.ceiling) continue;
-        std::vector<std::size_t> waiting{first};
-        while (!waiting.empty()) {
-            const std::size_t cell = waiting.back();
-            waiting.pop_back();
-            if (region[cell] >= 0 || room.top[cell] >= room.ceiling) continue;
-            region[cell] = static_cast<int>(first);
-            if (room.raster.column(cell) > 0) waiting.push_back(cell - 1);
-            if (room.raster.column(cell) + 1 < columns) waiting.push_back(cell + 1);
-            if (cell >= columns) waiting.push_back(cell - columns);
-            if (cell + columns < region.size()) waiting.push_back(cell + columns);
-        }
-    }
-    return region;
 }
 
 }

@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <initializer_list>
 
 using namespace flapdoor;
@@ -24,9 +25,27 @@ TEST_CASE("whatever comes off ends up as chips, fallen dust, cloud or in the vac
         for (const DustControl control : every_control)
             for (const EmissionDraw draw : {EmissionDraw{}, EmissionDraw{5.0, 6.0}, EmissionDraw{0.2, 0.1}}) {
                 const Release from = release(activity, control, 3.0, draw);
-                CHECK(from.total().si == Approx(emission_traits(activity).debris_grams.typical * 3e-3 * draw.yield));
+                // A draw of more dust takes it from the chips, and adds to the debris only when no chips are left.
+                const double typical = emission_traits(activity).debris_grams.typical * 3e-3;
+                const double dust = typical * emission_traits(activity).dust_share.typical * control_traits(control).dust_share.typical * draw.yield;
+                CHECK(from.total().si == Approx(std::max(typical, dust)));
+                CHECK((from.fallen + from.cloud + from.captured).si == Approx(dust));
                 for (const Mass part : {from.chips, from.fallen, from.cloud, from.captured}) CHECK(part.si >= 0.0);
             }
+}
+
+TEST_CASE("a draw moves dust, its airborne share and the size of its cloud, each by itself")
+{
+    const Release usual = release(Activity::dry_scraping, DustControl::none, 1.0);
+    const Release dusty = release(Activity::dry_scraping, DustControl::none, 1.0, {.yield = 3.0});
+    CHECK(dusty.cloud / usual.cloud == Approx(3.0));
+    CHECK(dusty.fallen / usual.fallen == Approx(3.0));
+    CHECK(dusty.chips < usual.chips);
+    const Release airy = release(Activity::dry_scraping, DustControl::none, 1.0, {.airborne = 2.0});
+    CHECK(airy.cloud / usual.cloud == Approx(2.0));
+    CHECK((airy.cloud + airy.fallen).si == Approx((usual.cloud + usual.fallen).si));
+    CHECK(cloud_sizes(Activity::dry_scraping, {.cloud_median = 1.5}).median / cloud_sizes(Activity::dry_scraping, {}).median == Approx(1.5));
+    CHECK(cloud_sizes(Activity::dry_scraping, {}) == emission_traits(Activity::dry_scraping).cloud);
 }
 
 TEST_CASE("typical figures lie in their own bands")

@@ -1,5 +1,7 @@
 #include "dust/exposure.hpp"
 
+#include "core/insist.hpp"
+
 #include <catch2/catch.hpp>
 
 using namespace flapdoor;
@@ -37,4 +39,14 @@ TEST_CASE("a stirred room reaches the balance of source and loss")
     CHECK(build_up(source, 30.0_m3, loss, 10.0_h).si == Approx(1e-9 / (30.0 * 1e-3)));
     CHECK(build_up(source, 30.0_m3, loss, {}).si == 0.0);
     CHECK(share_leaving({}, Speed{1e-3}, 2.5_m) == 0.0);
+}
+
+TEST_CASE("a puff close by adds its mass over the exchange, however long it takes")
+{
+    const AirFlow exchange{10.0 / 60.0};
+    const MassRate source{1e-6 / 60.0};     // 1 mg/min
+    const Dose over_an_hour = dose_of_puff(source * 1.0_h, exchange);
+    CHECK((over_an_hour / 1.0_h).si == Approx((near_field(source, 60.0_m3ph, exchange) - far_field(source, 60.0_m3ph)).si));
+    CHECK(eight_hour_average(over_an_hour).si == Approx((over_an_hour / 8.0_h).si));
+    CHECK_THROWS_AS(dose_of_puff(Mass{-1.0}, exchange), BrokenPromise);
 }

@@ -134,6 +134,77 @@ TEST_CASE("what is cleaned up outside is taken off what is outside")
     CHECK(books.ledger.closes());
 }
 
+TEST_CASE("old dust is booked apart: it is nobody's release and crosses nothing", "[old]")
+{
+    Books books;
+    const AccountId before = books.ledger.open("there before", Side::before);
+    books.ledger.find(before, books.at(books.floor, fine), fine, {{300}, {6}});
+    books.ledger.find(before, books.at(books.hall, fine), fine, {{1000}, {10}});
+    CHECK(books.ledger.closes());
+    CHECK(books.ledger.found() == Amount{{1300}, {16}});
+    CHECK(books.ledger.released().is_zero());
+    CHECK(books.ledger.on(Side::outside).is_zero());
+    CHECK(books.ledger.old_on(Side::outside) == Amount{{1000}, {10}});
+
+    // Two thirds of the floor are new now; what leaves takes old and new along in proportion, and only the new crosses.
+    books.ledger.release(books.paint, books.at(books.floor, fine), fine, {{600}, {12}});
+    books.ledger.move(books.at(books.floor, fine), books.at(books.hall, fine), fine, {{90}, {9}}, Pathway::shoes);
+    CHECK(total(books.ledger.crossed(Pathway::shoes)) == Amount{{60}, {6}});
+    CHECK(books.ledger.on(Side::outside) == Amount{{60}, {6}});
+    CHECK(books.ledger.account(books.floor).from_work()[fine] == Amount{{540}, {6}});
+    CHECK(books.ledger.account(books.hall).old[fine] == Amount{{1030}, {13}});
+
+    // Cleaning the hall takes mostly old dust, and is credited only with the new.
+    books.ledger.move(books.at(books.hall, fine), books.at(books.bag, fine), fine, {{1090}, {19}}, Pathway::recovered);
+    CHECK(total(books.ledger.crossed(Pathway::recovered)) == Amount{{-60}, {-6}});
+    CHECK(books.ledger.on(Side::contained) == Amount{{60}, {6}});
+    CHECK(books.ledger.closes());
+    CHECK_THROWS_AS(books.ledger.find(books.paint, books.at(books.floor, fine), fine, {{1}, {0}}), BrokenPromise);
+    CHECK_THROWS_AS(books.ledger.find(before, books.at(books.floor, fine), fine, {{-1}, {0}}), BrokenPromise);
+}
+
+TEST_CASE("however old and new are mixed and cut, neither goes below nothing and both stay whole", "[old][property]")
+{
+    const bool holds = rc::check([] {
+        Books books;
+        const AccountId before = books.ledger.open("there before", Side::before);
+        std::vector<AccountId> hosts{books.air, books.floor, books.hall, books.bag};
+        Amount found, released;
+        const auto moves = *rc::gen::inRange(1, 80);
+        for (int i = 0; i < moves; ++i) {
+            const Amount fresh{{*rc::gen::inRange<std::int64_t>(0, 2'000'000'000'000)}, {*rc::gen::inRange<std::int64_t>(0, 7)}};
+            const auto kind = *rc::gen::inRange(0, 4);
+            if (kind == 0) {
+                books.ledger.find(before, books.at(*rc::gen::elementOf(hosts), fine), fine, fresh);
+                found += fresh;
+            }
+            else if (kind == 1) {
+                books.ledger.release(books.paint, books.at(books.air, fine), fine, fresh);
+                released += fresh;
+            }
+            else {
+                const AccountId from = *rc::gen::elementOf(hosts), to = *rc::gen::elementOf(hosts);
+                const Amount amount = part(books.held[from][fine], static_cast<double>(*rc::gen::inRange(0, 1001)) / 1000.0);
+                const bool crosses = (books.ledger.account(from).side == Side::outside) != (books.ledger.account(to).side == Side::outside);
+                books.ledger.move(books.at(from, fine), books.at(to, fine), fine, amount, crosses ? Pathway::doorway : Pathway::none);
+            }
+            RC_ASSERT(books.ledger.closes());
+            Amount old, made;
+            for (const AccountId host : hosts) {
+                const Account& account = books.ledger.account(host);
+                for (const Amount& part : {account.old[fine], account.from_work()[fine]}) RC_ASSERT(part.dust.count >= 0 && part.lead.count >= 0);
+                old += account.old[fine];
+                made += account.from_work()[fine];
+            }
+            RC_ASSERT(old == found);
+            RC_ASSERT(made == released);
+            RC_ASSERT(books.ledger.found() == found);
+            RC_ASSERT(books.ledger.on(Side::outside) == total(books.ledger.crossed(Pathway::doorway)));
+        }
+    });
+    CHECK(holds);
+}
+
 TEST_CASE("an account that changes sides takes all it holds with it")
 {
     Books books;
@@ -203,7 +274,7 @@ TEST_CASE("every pathway and every side has its own word")
     std::set<std::string_view> words(Words<Pathway>::words.begin(), Words<Pathway>::words.end());
     CHECK(words.size() == pathway_count);
     words.insert(Words<Side>::words.begin(), Words<Side>::words.end());
-    CHECK(words.size() == pathway_count + 4);
+    CHECK(words.size() == pathway_count + 5);
     CHECK_FALSE(words.contains(""));
     CHECK(word_of(Pathway::shoes) == "shoes");
     CHECK(word_of(Side::contained) == "contained");

@@ -59,3 +59,12 @@ TEST_CASE("chores raise dust by the loading, a hundredfold at most")
     CHECK(chores_source(0.37, Loading{1.0}) == chores_source(0.37, 0.1_gpm2) * 100.0);
     CHECK(chores_source(0.37, {}).si == 0.0);
 }
+
+TEST_CASE("a chore raises 0.0037 of the finest dust for each minute on a square meter")
+{
+    CHECK(raised_by_chore(minutes_per_m2(1.0)) == Approx(0.0037));
+    CHECK(raised_by_chore(minutes_per_m2(2.5)) == Approx(2.5 * 0.0037));
+    CHECK(raised_by_chore(minutes_per_m2(1e6)) == 1.0);
+    CHECK(is_raised_by_chore(SizeClass::um_2_5));
+    CHECK_FALSE(is_raised_by_chore(SizeClass::um_5));
+}

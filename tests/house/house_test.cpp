@@ -40,8 +40,8 @@ TEST_CASE("the rooms are found")
     // So that no check below passes because it looked at nothing.
     CHECK(engine().size() > 100);
     const RoomList rooms = room_list(cmake_list());
-    CHECK(rooms.size() == 12);
-    CHECK(rooms.at("dust") == std::set<std::string>{"core", "plan", "air", "dust"});
+    CHECK(rooms.size() == 13);
+    CHECK(rooms.at("dust") == std::set<std::string>{"core", "plan", "mechanics", "air", "dust"});
     CHECK(rooms.at("site").contains("text"));
     CHECK_FALSE(rooms.at("rules").contains("dust"));
 }

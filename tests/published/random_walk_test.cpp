@@ -1,4 +1,4 @@
-#include "../dust/still_room.hpp"
+#include "../dust/moving_air.hpp"
 #include "row.hpp"
 
 #include <algorithm>
@@ -132,6 +132,21 @@ TEST_CASE("a uniform cloud stays uniform beside the rim of a chest")
     advance(cloud, room, alike(motion(3.0_s, 0.005_m2ps, 0.1_m, 0.6_m, {}, {}, as_long_as_physics_permits)), seed, 2);
     REQUIRE(share(cloud, Fate::airborne) == 1.0);
     check({uniform("P-049 chi square, columns by twentieths of the height", cloud, room, 20, [&](std::size_t cell) { return room.raster.column(cell); })});
+}
+
+TEST_CASE("a uniform cloud stays uniform in air that goes round and round, in every cell around furniture")
+{
+    CloudRoom room = still_room(1.2_m, 1.0_m, 1.2_m, 0.1_m);
+    stand(room, 1, 2, 2, 5, 0.95F);
+    stand(room, 6, 5, 9, 7, 0.45F);
+    stand(room, 5, 0, 5, 3, room.ceiling);
+    stir(room, 0.02);
+    REQUIRE(wind(room) > 0.05_mps);
+    REQUIRE(wind(room) < 1.0_mps);
+    Cloud cloud = scattered(room, 400'000, seed);
+    advance(cloud, room, alike(motion(8.0_s, 0.005_m2ps, 0.1_m, 1.2_m, {}, {}, as_long_as_physics_permits, wind(room))), seed, 2);
+    REQUIRE(share(cloud, Fate::airborne) == 1.0);
+    check({uniform("P-049 chi square, cells by twelfths of the height, in moving air", cloud, room, 12, [](std::size_t cell) { return cell; })});
 }
 
 TEST_CASE("a wall that keeps some of what touches it takes what theory says")

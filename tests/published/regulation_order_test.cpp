@@ -61,9 +61,17 @@ TEST_CASE("who may do what: 40 CFR 745.90(b), 745.89(d)(1)")
 
 TEST_CASE("floor sheeting reaches 6 ft: 40 CFR 745.85(a)(2)(i)(D)")
 {
-    // K-24
-    CHECK(faults(changed([](SmallJob& j) { j.at("sheet").measured = {length("reach", "casing", 5.5_ft)}; })) == "floor-sheet-reach");
-    CHECK(faults(changed([](SmallJob& j) { j.at("sheet").measured = {length("reach", "casing", 6.0_ft)}; })) == "");
+    // K-24: measured where it is laid and again where paint is worked on; at 6 ft with debris farther out it had to reach farther.
+    const auto laid = [](Length reach, Length at_work) {
+        SmallJob job = good_job();
+        job.at("sheet").measured = {length("reach", "casing", reach)};
+        job.at("scrape").measured = worked_on(at_work);
+        return job;
+    };
+    CHECK(faults(laid(5.5_ft, 5.5_ft)) == "floor-sheet-reach");
+    CHECK(faults(laid(6.0_ft, 6.0_ft)) == "");
+    CHECK(faults(laid(6.0_ft, 5.5_ft)) == "sheeting-reaches-at-work");
+    CHECK(faults(changed([](SmallJob& j) { j.at("scrape").measured = worked_on(6.0_ft, true); })) == "debris-stays-on-sheet");
 }
 
 TEST_CASE("registers are closed and covered: 40 CFR 745.85(a)(2)(i)(B)")
@@ -296,4 +304,168 @@ TEST_CASE("papers on the log: 40 CFR 745.84(a), 745.86")
     CHECK(faults(pamphlet(job::Receipt::none, 3)) == "pamphlet-acknowledged");
     CHECK(faults(changed([](SmallJob& j) { j.step<job::HandOverReport>("report").days_after = 31; })) == "report-within-30-days");
     CHECK(faults(changed([](SmallJob& j) { j.step<job::WriteRecord>("record").has_cloth_counts = false; })) == "record-written");   // K-105
+}
+
+TEST_CASE("signs are in the occupants' language where practicable: 40 CFR 745.85(a)(1)")
+{
+    job::Scenario scenario = small_scenario();
+    scenario.building.occupants_read = job::Language::spanish;
+    const auto signs_in = [](job::SignLanguage language) {
+        SmallJob job = good_job();
+        job.step<job::PostSigns>("signs").language = language;
+        return job;
+    };
+    CHECK(faults(signs_in(job::SignLanguage::english), scenario) == "signs-in-occupants-language");     // K-34
+    CHECK(faults(signs_in(job::SignLanguage::spanish), scenario) == "");
+    CHECK(faults(signs_in(job::SignLanguage::both), scenario) == "");
+    CHECK(faults(signs_in(job::SignLanguage::english)) == "");      // these occupants read English
+}
+
+TEST_CASE("a door outside the work area need not be covered; people still leave clean: agency answer, 40 CFR 745.85(a)(2)(i)(E)")
+{
+    // K-30: the work area ends before the room's own door, which is in use and bare.
+    job::Scenario scenario = small_scenario();
+    job::Opening outer = scenario.openings.back();
+    outer.id = {"outer-door"};
+    outer.zone = {"hall"};
+    outer.leads_to = {"closet"};
+    scenario.openings.push_back(outer);
+    CHECK(faults(good_job(), scenario) == "");
+    CHECK(faults(changed([](SmallJob& j) { j.at("leave").measured = {truth("soles-cleaned", "ben", false), truth("clothes-cleaned", "ben", true)}; }), scenario) == "soles-clean-at-each-exit");
+}
+
+TEST_CASE("debris may lie overnight behind closed containment: 40 CFR 745.85(a)(4)(ii)")
+{
+    // K-47: an open pile, containment closed, signs up. Picking it up each day is advice of the course.
+    const auto overnight = [](bool is_picked_up) {
+        SmallJob job = good_job();
+        job.add_after("leave", {"night", job::Wait{14.0_h}, {"ana"}, {}, {}, 14.0 * 60.0});
+        if (is_picked_up) job.add_before("leave", {"sweepings", job::BagDebris{{"bag-1"}, {"bags"}}});
+        return job;
+    };
+    CHECK(faults(overnight(true)) == "");
+    CHECK(faults(overnight(false)) == "tidied-each-day");
+    CHECK(sheet_of(overnight(false)).lost == whole_points(1));
+    SmallJob torn = overnight(true);
+    torn.at("leave").states.push_back(ends("door-covered", "closet-door"));
+    torn.at("enter").states.push_back(begins("door-covered", "closet-door"));
+    CHECK(faults(torn) == "containment-whole");
+}
+
+TEST_CASE("an emergency excuses what it must, never cleaning, verification and records: 40 CFR 745.82(b)")
+{
+    job::Scenario scenario = small_scenario();
+    scenario.is_emergency = true;
+    // K-18: a pipe bursts, the wall is opened at once; the certified renovator cleans, verifies and notes what was skipped.
+    SmallJob night;
+    const std::vector<std::string> ana{"ana"};
+    night.add({"gear", job::PutOnGear{}, ana});
+    night.add({"open", job::DisturbPaint{{"casing"}, job::Technique::demolish}, ana, {}, worked_on(0.0_ft, true), 30.0});
+    night.add({"chips", job::BagDebris{{"bag-1"}, {"bags"}}, ana});
+    night.add({"walls", job::WipeWalls{{"wipes"}}, ana});
+    night.add({"vacuum", job::VacuumSurfaces{job::Target::everything, {"vac"}}, ana});
+    night.add({"wipe", job::WipeSurfaces{job::Target::everything, {"wipes"}}, ana});
+    night.add({"mop", job::MopFloor{{"buckets"}}, ana});
+    night.add({"beyond", job::CleanBeyond{2.0_ft, {"vac"}, {"buckets"}}, ana, {}, {length("cleaned-margin", "", 2.0_ft)}});
+    SmallJob rest = good_job();
+    for (const char* label : {"inspect", "wipe-sill", "wipe-shelf", "wipe-floor"}) night.add(rest.at(label));
+    night.add({"record", job::WriteRecord{true, true, true}, ana});
+    night.add({"report", job::HandOverReport{}, ana});
+    CHECK(faults(night, scenario) == "");
+    CHECK(sheet_of(night, scenario).score == Fraction{1, 1});
+    SmallJob silent = night;
+    silent.step<job::WriteRecord>("record").notes_exceptions = false;
+    CHECK(faults(silent, scenario) == "emergency-recorded");
+    SmallJob helped = night;
+    helped.at("mop").by = {"helper"};
+    CHECK(faults(helped, scenario) == "emergency-cleaning-by-trained");
+    SmallJob unchecked = night;
+    unchecked.without("wipe-floor");
+    CHECK(faults(unchecked, scenario) == "verification-passed!");
+    CHECK_FALSE(sheet_of(night).is_passed);     // the same night without an emergency
+}
+
+TEST_CASE("painting is free once everything has passed, advised against before: 40 CFR 745.85(d)")
+{
+    const Act paint{"paint", job::Repaint{{"casing"}}, {"ben"}};
+    CHECK(faults(good_job().add_after("signs-down", paint)) == "");             // K-92
+    const auto early = good_job().add_before("inspect", paint);
+    CHECK(faults(early) == "repaint-after-pass");
+    CHECK(sheet_of(early).lost == whole_points(1));
+}
+
+TEST_CASE("the renovator is on site or within reach of a telephone: 40 CFR 745.90(b)(3)-(5)")
+{
+    CHECK(faults(changed([](SmallJob& j) {     // K-15: the call during the scraping, unanswered
+              j.at("check").states = {ends("certified-on-site"), ends("certified-reachable")};
+              j.at("pry").states = {begins("certified-on-site"), begins("certified-reachable")};
+          })) == "certified-reachable");
+}
+
+TEST_CASE("work below the threshold is outside the rule, unless a barred practice is used: 40 CFR 745.82(a), 745.83")
+{
+    job::Scenario small = small_scenario();
+    small.components.front().area = 6.0_ft2;
+    const SmallJob careless = good_job().without("signs").without("signs-down").without("flap").without("flap-down");
+    CHECK(faults(careless, small) == "");                       // K-03
+    CHECK(sheet_of(careless, small).wanted == 0);
+    CHECK(sheet_of(careless, small).outside.starts_with("minor repair"));
+    small.components.front().area = 6.1_ft2;                    // K-04
+    CHECK(faults(careless, small) == "entrance-covered-before-dust signs-before-dust!");
+    small.components.front().area = 2.0_ft2;
+    SmallJob machine = careless;                                // K-09: covered, and forbidden besides
+    machine.step<job::DisturbPaint>("scrape").technique = job::Technique::machine_sand;
+    CHECK(faults(machine, small) == "entrance-covered-before-dust machine-shrouded-with-hepa signs-before-dust!");
+    SmallJob window = careless;                                 // K-08
+    window.step<job::DisturbPaint>("pry").technique = job::Technique::remove_window;
+    CHECK(faults(window, small) == "entrance-covered-before-dust signs-before-dust!");
+
+    job::Scenario young = small_scenario();
+    young.building.built = 1978;                                // K-02
+    CHECK(sheet_of(careless, young).outside.find("before 1978") != std::string::npos);
+    young.building.built = 1977;                                // K-01
+    CHECK(sheet_of(careless, young).outside.empty());
+}
+
+TEST_CASE("paint that the renovator's test shows to be free of lead is outside the rule: 40 CFR 745.82(a)(1)-(3)")
+{
+    job::Scenario clean = small_scenario();
+    clean.components.front().lead = 0.9_mgpcm2;
+    SmallJob tested = good_job().without("signs").without("signs-down");
+    tested.step<job::DeclarePaint>("declare").basis = job::PaintBasis::kit;
+    CHECK(sheet_of(tested, clean).wanted == 0);                 // K-12
+    SmallJob presumed = good_job().without("signs").without("signs-down");
+    CHECK(faults(presumed, clean) == "signs-before-dust");      // no test: as if lead were there
+    SmallJob by_worker = tested;
+    by_worker.at("declare").by = {"ben"};                       // K-13
+    CHECK(faults(by_worker, clean) == "certified-tasks signs-before-dust");
+    clean.components.front().lead = 1.0_mgpcm2;                 // K-11
+    CHECK(faults(tested, clean) == "signs-before-dust");
+}
+
+TEST_CASE("two sills, a counter and three sections: 720 orders break no must, 12 follow the advice: 40 CFR 745.85(b)(1)(ii)")
+{
+    // K-97: the text leaves the order of the wipes free; the course advises sills, counters, floor.
+    job::Scenario scenario = small_scenario();
+    scenario.sills.push_back({{"sill-2"}, "Second sill", {"window"}});
+    std::vector<Act> wipes{good_job().at("wipe-sill"), good_job().at("wipe-sill"), good_job().at("wipe-shelf")};
+    wipes[1].step = job::WipeSill{{"sill-2"}, {"wipes"}};
+    wipes[1].measured = {number("result", "sill-2", 0.0)};
+    for (int section = 1; section <= 3; ++section) {
+        const std::string name = "floor " + std::to_string(section);
+        wipes.push_back({name, job::WipeFloor{section, 3, {"wipes"}}, {"ana"}, {}, {number("result", name, 0.0), area("cloth-area", name, 30.0_ft2), number("sections", "", 3.0)}, 4.0});
+    }
+    std::vector<int> order{0, 1, 2, 3, 4, 5};
+    int without_must_fault = 0, as_advised = 0;
+    do {
+        SmallJob job = good_job().without("wipe-sill").without("wipe-shelf").without("wipe-floor");
+        for (const int wipe : order) job.add_before("covers-down", wipes[static_cast<std::size_t>(wipe)]);
+        job.at("covers-down").states.push_back(begins("passed"));   // ends the last of them, whichever it is
+        const MarkingSheet sheet = sheet_of(job, scenario);
+        const auto is_must = [](const SheetRule& rule) { return rule.weight_class == RuleClass::must; };
+        without_must_fault += std::none_of(sheet.broken.begin(), sheet.broken.end(), is_must) && sheet.lines.empty();
+        as_advised += sheet.broken.empty() && sheet.advice.empty();
+    } while (std::next_permutation(order.begin(), order.end()));
+    CHECK(without_must_fault == 720);
+    CHECK(as_advised == 12);
 }

@@ -330,3 +330,31 @@ TEST_CASE("an empty log breaks nothing that needs a subject")
     CHECK(ruling(R"(when = { while = { state = "signs-up", from = "start", to = "end" } })", SmallJob{}) == Ruling::not_applicable);
     CHECK(ruling(R"(when = { at_least = { done = "inspect" } })", SmallJob{}) == Ruling::broken);
 }
+
+TEST_CASE("exactly one of: one kind occurs, however often, and no other")
+{
+    const std::string rule = R"(when = { exactly_one_of = ["vacuum-walls", "wipe-walls"] })";
+    CHECK(ruling(rule, good_job()) == Ruling::kept);
+    CHECK(ruling(rule, good_job().add_after("walls", {"walls-again", job::VacuumWalls{{"vac"}}})) == Ruling::kept);
+    const SmallJob both = good_job().add_after("walls", {"wiped", job::WipeWalls{{"wipes"}}});
+    CHECK(ruling(rule, both) == Ruling::broken);
+    CHECK(what(rule, both) == "Card 29 (Wipe the walls) came besides card 28 (Vacuum the walls); only one of them may.");
+    CHECK(ruling(rule, good_job().without("walls")) == Ruling::broken);
+    CHECK(what(rule, good_job().without("walls")) == "None of these was done: \"Vacuum the walls\", \"Wipe the walls\".");
+    const std::string each = "each = \"sill\"\nwhen = { exactly_one_of = [{ step = \"wipe-sill\", with = { sill = \"this\" } }, { step = \"wipe-counter\" }] }";
+    CHECK(verdict(each, good_job()).faults.front().object == "sill");
+}
+
+TEST_CASE("each opening of the work area is asked, whatever its kind")
+{
+    const std::string rule = "each = \"opening\"\nwhen = { before = [{ step = [\"close-window\", \"cover-register\", \"cover-door\", \"hang-flap\"], with = { opening = \"this\" } }, \"first-dust\"] }";
+    CHECK(ruling(rule, good_job()) == Ruling::kept);
+    for (const auto& [label, opening] : {std::pair{"window", "window"}, std::pair{"cover-return", "return"}, std::pair{"cover-closet", "closet-door"}, std::pair{"flap", "door"}}) {
+        const Verdict broken = verdict(rule, good_job().without(label));
+        REQUIRE(broken.faults.size() == 1);
+        CHECK(broken.faults.front().object == opening);
+    }
+    const std::string doors = "each = \"door\"\nwhen = { before = [{ step = [\"cover-door\", \"hang-flap\"], with = { opening = \"this\" } }, \"first-dust\"] }";
+    CHECK(ruling(doors, good_job().without("window")) == Ruling::kept);
+    CHECK(ruling(doors, good_job().without("cover-closet")) == Ruling::broken);
+}

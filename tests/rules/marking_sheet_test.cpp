@@ -48,7 +48,7 @@ TEST_CASE("a run is marked by the scheme of the worked example: one card that br
     CHECK(lines[0] == "Wanted 26 points, lost 5.25 -> 20.75 of 26 = 79.8 %.");
     CHECK(lines[1] == "NOT PASSED: critical floor, vents.");
     CHECK(lines[2] == "Fewest cards to move: 1");
-    CHECK(lines[3] == "  Card 4 (Work on the paint) must move: card 13 (Lay floor sheeting) belongs before card 4 (Work on the paint). -2.25");
+    CHECK(lines[3] == "  Card 4 (Work on the paint) must move: card 13 (Lay floor sheeting) belongs before it. -2.25");
 }
 
 TEST_CASE("a missing card is charged once, its other rules are consequences")
@@ -88,6 +88,48 @@ TEST_CASE("a critical rule fails the run even as a consequence")
     CHECK(sheet.lost == whole_points(3));
     CHECK_FALSE(sheet.is_passed);
     CHECK(sheet.critical == std::vector<std::string>{"verified"});
+}
+
+TEST_CASE("the print-out says from what a critical consequence follows")
+{
+    const RuleBook book = book_of(rule("root", 3, R"(only_by = { cards = "inspect", role = "certified-renovator" })") +
+                                  rule("verified", 3, R"(not_before = ["end", { state = "passed" }])", "critical = true\nfollows-from = [\"root\"]"));
+    SmallJob job = good_job();
+    job.at("inspect").by = {"ben"};
+    job.at("wipe-floor").states.clear();
+    CHECK(print_out(marked(book, job))[1] == "NOT PASSED: critical verified (follows from root).");
+}
+
+TEST_CASE("a book's cut fails a run that breaks nothing critical")
+{
+    const std::string rules = rule("order", 3, R"(before = ["mist-sheeting", "fold-sheeting"])") + rule("rest", 97, R"(never = "sweep-floor")");
+    const auto sheet = [&](const std::string& cut) { return marked(book_of(cut + rules), good_job().without("mist")); };
+    CHECK(sheet("").is_passed);
+    CHECK_FALSE(sheet("").cut);
+    CHECK(sheet("[passing]\nscore = 97\nmost-lost = 3\n").is_passed);
+    const MarkingSheet by_score = sheet("[passing]\nscore = 98\n");
+    CHECK_FALSE(by_score.is_passed);
+    CHECK(by_score.critical.empty());
+    CHECK(why_not_passed(by_score) == std::vector<std::string>{"97.0 % left, at least 98 %"});
+    CHECK(why_not_passed(sheet("[passing]\nmost-lost = 2\n")) == std::vector<std::string>{"3 points lost, at most 2"});
+    CHECK(marked(book_of("[passing]\nscore = 100\nmost-lost = 0\n" + rules), good_job()).is_passed);
+}
+
+TEST_CASE("a legal order near the run's own names what moves and what is put in, and leaves the rest")
+{
+    const RuleBook book = book_of(rule("signs", 3, R"(before = ["post-signs", "first-dust"])") + rule("mist", 3, R"(before = ["mist-sheeting", "fold-sheeting"])"));
+    const SmallJob job = good_job().move_after("signs", "scrape").without("mist");
+    const MarkingSheet sheet = marked(book, job);
+    CHECK(sheet.fewest_moves == 2);
+    const std::vector<job::LogEntry> entries = job.log().entries;
+    std::vector<std::string> told;
+    for (const SheetStretch& stretch : legal_stretches(sheet)) {
+        if (stretch.first < 0) told.push_back("put in " + stretch.missing);
+        else if (stretch.is_moved) told.push_back("moved " + entries[static_cast<std::size_t>(stretch.first)].label);
+        else told.push_back(entries[static_cast<std::size_t>(stretch.first)].label + " to " + entries[static_cast<std::size_t>(stretch.last)].label);
+    }
+    CHECK(told == std::vector<std::string>{"pamphlet to check", "moved signs", "scrape to scrape", "leave to walls", "put in Mist the sheeting", "fold to back"});
+    CHECK(marked(book, good_job()).legal_order.empty());
 }
 
 TEST_CASE("rules without an order are lost in full, as lines")

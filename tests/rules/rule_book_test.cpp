@@ -69,6 +69,9 @@ TEST_CASE("the form of a condition is checked")
     CHECK(problems_of(rule("a", R"(at_least = { measured = "reach" })")).find("`least`, `most` or `below`") != std::string::npos);
     CHECK(problems_of(rule("a", R"(at_least = { least = "1" })")).find("either `measured` or `done`") != std::string::npos);
     CHECK(problems_of(rule("a", R"(never = "first-dust")")).find("cards or a state") != std::string::npos);
+    CHECK(problems_of(rule("a", R"(exactly_one_of = ["post-signs"])")).find("a list of two or more") != std::string::npos);
+    CHECK(problems_of(rule("a", R"(exactly_one_of = ["post-signs", "post-signs"])")).find("each of them once, found \"post-signs\" twice") != std::string::npos);
+    CHECK(problems_of(rule("a", R"(exactly_one_of = ["post-signs", "end"])")).find("cards or a state, found a moment") != std::string::npos);
     CHECK(problems_of(rule("a", R"(only_by = { cards = { state = "passed" }, role = "trained-worker" })")).find("cards, not a state") != std::string::npos);
 }
 
@@ -87,6 +90,8 @@ TEST_CASE("what a rule rests on limits what it may do")
     CHECK(problems_of(rule("a", when, "class = \"must\"")) == "b.toml:6:6: expected a `cite` for a must-rule, found none in rule \"a\"");
     CHECK(problems_of(rule("a", when, "class = \"should\"\norder = \"listed\"\ncritical = true")).find("no `critical` on a listed or practice order") != std::string::npos);
     CHECK(problems_of(rule("a", when, "class = \"practice\"\ncritical = true")).find("no `critical` on a listed or practice order") != std::string::npos);
+    CHECK(problems_of(rule("a", when, "class = \"must\"\ncite = \"c\"\ncritical = true\nfollows-from = [\"b\"]") + rule("b", R"(never = "open-window")", "class = \"should\""))
+          == "b.toml:13:17: expected a must-rule as the root of a critical one, found \"b\", a should-rule, in rule \"a\"");
     CHECK(problems_of(rule("a", when, "class = \"must\"\ncite = \"c\"\norder = \"listed\"")).find("class \"should\" for a listed order") != std::string::npos);
     CHECK(problems_of(rule("a", when, "class = \"should\"\norder = \"practice\"")).find("class \"practice\" for a practice order") != std::string::npos);
     CHECK(problems_of(rule("a", when) + rule("a", when)) == "b.toml:14:6: expected each rule once, found \"a\" again, first in line 6");
@@ -133,6 +138,17 @@ TEST_CASE("a rule cannot ask for what another forbids, nor be in force nowhere, 
     CHECK(problems_of(rule("a", R"(never = "sweep-floor")", follows + "[\"b\"]") + rule("b", R"(never = "open-window")", follows + "[\"a\"]")).find("does not follow from itself") != std::string::npos);
 }
 
+TEST_CASE("cases outside a book and its cut are checked like the rules")
+{
+    const std::string own = rule("a", R"(never = "sweep-floor")");
+    CHECK(problems_of("[[outside]]\nwhy = \"w\"\napplies = { facts = [\"has-carpets\"] }\n" + own) ==
+          "b.toml:7:22: expected a known fact, the nearest is \"has-carpet\", found \"has-carpets\" in case outside the book \"w\"");
+    CHECK(problems_of("[[outside]]\nwhy = \"w\"\napplies = { done = [{ step = \"cover-register\", with = { opening = \"this\" } }] }\n" + own).find("`each` beside") != std::string::npos);
+    CHECK(problems_of("[passing]\nscore = 101\n" + own).find("b.toml:6:9: expected `score` to be") != std::string::npos);
+    CHECK(problems_of("[passing]\nscores = 10\n" + own).find("the nearest is \"score\"") != std::string::npos);
+    CHECK(problems_of("").find("at least one rule") != std::string::npos);
+}
+
 TEST_CASE("many problems are told at once, in the order of the file")
 {
     const auto book = read_rule_book(head + rule("a", R"(never = "sweep")", "class = \"must\"") + rule("b", R"(never = { step = "inspect", with = { lite = "dim" } })"), "b.toml");
@@ -157,50 +173,4 @@ TEST_CASE("rules that a scenario can never put in force are reported")
     REQUIRE(idle.size() == 2);
     CHECK(idle[1].rule == "sills");
     CHECK(idle[1].why == "there is no sill");
-}
-
-namespace {
-
-std::string upper(const std::string& over, const std::string& rules) { return "format = 1\nid = \"u\"\ntitle = \"U\"\nedition = \"here\"\nover = \"" + over + "\"\n" + rules; }
-
-}
-
-TEST_CASE("a layered book adds rules and may ask more")
-{
-    const RuleBook base = read_rule_book(head + rule("a", R"(never = "sweep-floor")") + rule("b", R"(before = ["post-signs", "first-dust"])"), "b.toml").value();
-    const auto over = read_rule_book(upper("b", rule("c", R"(never = { step = "disturb-paint", with = { technique = "hand-sand" } })") +
-                                                    "[[rule]]\nid = \"a\"\nsays = \"s\"\nreason = \"w\"\nweight = 5\nclass = \"must\"\ncite = \"c\"\nwhen = { never = \"sweep-floor\" }\n"),
-                                     "u.toml");
-    REQUIRE(over);
-    const auto both = layered(base, *over);
-    REQUIRE(both);
-    CHECK(both->rules.size() == 3);
-    CHECK(both->find("a")->weight == 5);
-    CHECK(both->title == "U over B");
-}
-
-TEST_CASE("a layered book that asks less than a must-rule has to say so")
-{
-    const RuleBook base = read_rule_book(head + rule("a", R"(never = "sweep-floor")", "class = \"must\"\ncite = \"c\"\ncritical = true"), "b.toml").value();
-    const auto less = [&](const std::string& more) {
-        const auto over = read_rule_book(upper("b", rule("a", R"(never = "sweep-floor")", more)), "u.toml");
-        REQUIRE(over);
-        const auto both = layered(base, *over);
-        return both ? std::string("fine") : both.error().front().found;
-    };
-    CHECK(less("class = \"should\"") == "class should instead of must");
-    CHECK(less("class = \"must\"\ncite = \"c\"") == "no longer critical");
-    CHECK(less("class = \"must\"\ncite = \"c\"\ncritical = true") == "fine");
-    CHECK(less("class = \"should\"\nloosens = true") == "fine");
-}
-
-TEST_CASE("a layered book for another book, or one that contradicts it, is refused")
-{
-    const RuleBook base = read_rule_book(head + rule("a", R"(before = ["mist-sheeting", "fold-sheeting"])"), "b.toml").value();
-    const RuleBook stranger = read_rule_book(upper("x", rule("c", R"(never = "sweep-floor")")), "u.toml").value();
-    CHECK_FALSE(layered(base, stranger));
-    const RuleBook contrary = read_rule_book(upper("b", rule("c", R"(before = ["fold-sheeting", "mist-sheeting"])")), "u.toml").value();
-    CHECK_FALSE(layered(base, contrary));
-    const RuleBook dangling = read_rule_book(upper("b", rule("c", R"(never = "sweep-floor")", "class = \"must\"\ncite = \"c\"\nfollows-from = [\"zz\"]")), "u.toml").value();
-    CHECK_FALSE(layered(base, dangling));
 }

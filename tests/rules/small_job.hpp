@@ -100,6 +100,8 @@ inline job::Scenario small_scenario()
     casing.title = "Window casing";
     casing.zone = {"room"};
     casing.opening = {"window"};
+    casing.area = 12.0_ft2;
+    casing.lead = 2.0_mgpcm2;
     s.components = {casing};
     s.crew = {{{"ana"}, "Ana", job::Role::certified_renovator}, {{"ben"}, "Ben", job::Role::trained_worker}};
     using Kind = job::SupplyKindOf;
@@ -177,6 +179,7 @@ inline job::RunLog SmallJob::log() const
     const auto holds = [&](const char* state, const char* object) { return holding.contains({state, object}); };
     Time now = 8.0_h;
     change(begins("certified-on-site"), now);
+    change(begins("certified-reachable"), now);
     change(begins("hvac-running"), now);
     for (const Act& act : acts_) {
         if (act.starts_at >= 0.0) now = Time{act.starts_at * 60.0};
@@ -201,6 +204,12 @@ inline job::RunLog SmallJob::log() const
         change(is_whole ? begins("containment-whole") : ends("containment-whole"), now);
     }
     return log;
+}
+
+/// What the site measures when paint is worked on.
+inline std::vector<job::Measure> worked_on(Length reach, bool has_debris_beyond = false)
+{
+    return {length("reach", "casing", reach), truth("visible-release", "casing", false), truth("debris-beyond", "casing", has_debris_beyond)};
 }
 
 inline SmallJob good_job()
@@ -229,14 +238,14 @@ inline SmallJob good_job()
     job.add({"cover-closet", job::CoverDoor{{"closet-door"}, poly}, ben, {begins("door-covered", "closet-door")}, {}});
     job.add({"sheet", job::LayFloorSheet{poly}, ben, {begins("floor-covered")}, {length("reach", "casing", 6.0_ft)}});
     job.add({"stage", job::StageTools{{vac, wipes}}, ben, {}, {}});
-    job.add({"flap", job::HangFlap{door, poly}, ben, {begins("flap-hung", "door")}, {}});
+    job.add({"flap", job::HangFlap{door, poly}, ben, {begins("flap-hung", "door"), begins("flap-taped", "door")}, {}});
     job.add({"pad", job::LayTackPad{door, {"pad"}}, ben, {begins("tack-pad-down")}, {}});
     job.add({"gear", job::PutOnGear{}, {"ana", "ben"}, {}, {}});
     job.add({"check", job::CheckContainment{}, ana, {}, {truth("way-out-free", "", true)}});
-    job.add({"scrape", job::DisturbPaint{{"casing"}, job::Technique::hand_scrape}, ben, {}, {truth("visible-release", "casing", false)}, 30.0});
+    job.add({"scrape", job::DisturbPaint{{"casing"}, job::Technique::hand_scrape}, ben, {}, worked_on(6.0_ft), 30.0});
     job.add({"leave", job::LeaveWorkArea{door}, ben, {}, clean_exit});
     job.add({"enter", job::EnterWorkArea{door}, ben, {}, {}});
-    job.add({"pry", job::DisturbPaint{{"casing"}}, ben, {}, {truth("visible-release", "casing", false)}, 20.0});
+    job.add({"pry", job::DisturbPaint{{"casing"}}, ben, {}, worked_on(6.0_ft), 20.0});
     job.add({"chips", job::BagDebris{{"bag-1"}, {"bags"}}, ben, {}, {}});
     job.add({"close-bag-1", job::CloseBag{{"bag-1"}}, ben, {begins("waste-contained", "bag-1")}, {}});
     job.add({"vac-bag-1", job::VacuumBag{{"bag-1"}, vac}, ben, {}, {}});
@@ -257,7 +266,7 @@ inline SmallJob good_job()
     job.add({"mop", job::MopFloor{{"buckets"}}, ben, {}, {}, 15.0});
     job.add({"beyond", job::CleanBeyond{2.0_ft, vac, {"buckets"}}, ben, {}, {length("cleaned-margin", "", 2.0_ft)}});
     job.add({"inspect", job::Inspect{}, ana, {begins("inspection-passed")}, {truth("dust-seen", "", false)}, 10.0});
-    job.add({"flap-down", job::TakeDownFlap{door}, ana, {ends("flap-hung", "door")}, {}});
+    job.add({"flap-down", job::TakeDownFlap{door}, ana, {ends("flap-hung", "door"), ends("flap-taped", "door")}, {}});
     job.add({"wipe-sill", job::WipeSill{{"sill"}, wipes}, ana, {begins("verified", "sill")}, {number("result", "sill", 0.0)}, 2.0});
     job.add({"wipe-shelf", job::WipeCounter{{"shelf"}, 0, wipes}, ana, {begins("verified", "shelf")}, {number("result", "shelf", 0.0)}, 2.0});
     job.add({"wipe-floor", job::WipeFloor{0, 0, wipes}, ana, {begins("passed")},

@@ -3,6 +3,7 @@
 #include "site/air_paths.hpp"
 #include "site/passing_time.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace flapdoor::site {
@@ -15,7 +16,7 @@ AirFlow out_through(Trial& trial, const std::string& id)
     if (trial.site.is_air_stale) refresh_air(trial.site);
     AirFlow sum{};
     for (const AirPath& path : trial.site.air.paths)
-        if (path.from == trial.site.work_room && trial.site.openings[path.opening].plan.id.name == id) sum += path.flow;
+        if (path.from == trial.site.work_room && path.opening && trial.site.openings[*path.opening].plan.id.name == id) sum += path.flow;
     return sum;
 }
 
@@ -87,6 +88,108 @@ TEST_CASE("each thing left out of a flap door makes it leak more", "[air]")
         CHECK(out_through_flap(fault) > good * 1.05);
     }
     CHECK(out_through_flap(", sheets = 1") > out_through_flap(", has-dowel = false"));
+}
+
+TEST_CASE("an uncertain leak multiplies slits and seams, not what stands open", "[air]")
+{
+    const auto leaks = [](double factor, const char* id, const std::string& labels) {
+        Trial trial;
+        trial.site.uncertain.leak = factor;
+        trial.after(labels);
+        return out_through(trial, id).si;
+    };
+    CHECK(leaks(2.0, "window-1", "hvac-off window") / leaks(1.0, "window-1", "hvac-off window") == Approx(2.0).epsilon(0.05));
+    const std::string shut = "hvac-off window close-return cover-return close-supply cover-supply close-closet cover-closet flap";
+    CHECK(leaks(2.0, "door", shut) / leaks(1.0, "door", shut) == Approx(2.0).epsilon(0.1));
+    CHECK(leaks(2.0, "door", "hvac-off window") / leaks(1.0, "door", "hvac-off window") == Approx(1.0).epsilon(0.1));
+    Trial drawn;
+    drawn.site.uncertain.return_flow = 1.5;
+    CHECK(out_through(drawn, "return").si == Approx(1.5 * return_flow));
+}
+
+TEST_CASE("cracks of the outer walls carry dust outdoors, the finer the more of it", "[air]")
+{
+    Trial trial;
+    trial.after("hvac-off window close-return cover-return close-supply cover-supply close-closet cover-closet flap");
+    refresh_air(trial.site);
+    bool is_found = false;
+    for (const AirPath& path : trial.site.air.paths) {
+        if (path.opening || path.from != trial.site.work_room) continue;
+        is_found = true;
+        CHECK_FALSE(path.to);
+        CHECK(path.pathway == dust::Pathway::seam);
+        CHECK(path.passes[dust::SizeClass::um_0_5] > 0.95);
+        CHECK(path.passes[dust::SizeClass::um_1] < path.passes[dust::SizeClass::um_0_5]);
+        CHECK(path.passes[dust::SizeClass::um_1] > 0.7);
+        CHECK(path.passes[dust::SizeClass::um_5] == 0.0);
+    }
+    CHECK(is_found);
+    const std::vector<std::size_t> cells = cells_near(trial.site, std::nullopt);
+    const std::size_t middle = trial.site.room().raster.cell_at(trial.site.room().raster.rect().center());
+    CHECK(std::find(cells.begin(), cells.end(), middle) == cells.end());
+    CHECK(std::find(cells.begin(), cells.end(), std::size_t{0}) != cells.end());
+
+    const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
+    strew(trial.site, floor, 0, dust::SizeClass::um_0_5, 1.0_g);
+    raise_into_air(trial.site, trial.site.surfaces[floor].free(0, dust::SizeClass::um_0_5), trial.site.work_room, dust::SizeClass::um_0_5,
+                   trial.site.surfaces[floor].patches[0].free[dust::SizeClass::um_0_5]);
+    pass_time(trial.site, 30.0_min);
+    audit(trial.site);
+    CHECK(trial.site.outdoors.load.free[dust::SizeClass::um_0_5].dust > Picograms{});
+}
+
+TEST_CASE("tape holds back coarse dust, an open doorway and an undercut let fine dust through", "[air]")
+{
+    const auto passes = [](const std::string& labels, const char* id, dust::SizeClass k) {
+        Trial trial;
+        trial.after(labels);
+        refresh_air(trial.site);
+        for (const AirPath& path : trial.site.air.paths)
+            if (path.from == trial.site.work_room && path.opening && trial.site.openings[*path.opening].plan.id.name == id) return path.passes[k];
+        return -1.0;
+    };
+    CHECK(passes("hvac-off window", "door", dust::SizeClass::um_80) == 1.0);
+    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_5) > 0.95);
+    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_160) < 0.3);
+    const std::string taped = "hvac-off window close-return cover-return";
+    CHECK(passes(taped, "return", dust::SizeClass::um_1) > 0.9);
+    CHECK(passes(taped, "return", dust::SizeClass::um_20) < 0.3);
+    CHECK(passes("hvac-off window", "window-1", dust::SizeClass::um_20) == 0.0);
+}
+
+TEST_CASE("an exhaust lets air out of doors whether the blower runs or not", "[air]")
+{
+    const std::string fan = R"(
+[[opening]]
+id = "fan"
+title = "Exhaust"
+kind = "exhaust"
+zone = "bedroom"
+wall = "south"
+from = "2 ft"
+width = "6 in"
+height = "6 in"
+is-open = true
+)";
+    Trial trial{job::shipped_scenario(fan)};
+    CHECK(out_through(trial, "fan") > AirFlow{});
+    for (const AirPath& path : trial.site.air.paths)
+        if (path.opening && trial.site.openings[*path.opening].plan.id.name == "fan") {
+            CHECK_FALSE(path.is_return);
+            CHECK_FALSE(path.to);
+        }
+}
+
+TEST_CASE("a flap door's mechanics are worked out once for a run", "[air]")
+{
+    Trial trial;
+    trial.after("hvac-off window close-return cover-return close-supply cover-supply close-closet cover-closet flap");
+    refresh_air(trial.site);
+    const std::size_t known = trial.site.flaps.worked_out();
+    CHECK(known > 0);
+    trial.site.is_air_stale = true;
+    refresh_air(trial.site);
+    CHECK(trial.site.flaps.worked_out() == known);
 }
 
 TEST_CASE("windows and unused doors pass less when they are shut, and least when taped", "[air]")

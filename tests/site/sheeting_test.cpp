@@ -3,6 +3,7 @@
 #include "dust/resuspension.hpp"
 #include "site/cleaning.hpp"
 #include "site/feet.hpp"
+#include "site/landing.hpp"
 
 namespace flapdoor::site {
 
@@ -118,6 +119,55 @@ TEST_CASE("what falls on sheeting or a cover does not reach what lies under its 
     }
     CHECK(above > Picograms{});
     CHECK(below == Picograms{});
+}
+
+TEST_CASE("work on thin sheeting tears it in places, and what is torn lets dust through", "[sheeting]")
+{
+    const auto worn = [](int layers, double handling) {
+        Trial trial;
+        trial.site.uncertain.handling = handling;
+        trial.then("do = \"lay-floor-sheet\", sheeting = \"poly\", reach = \"12 ft\", layers = " + std::to_string(layers));
+        const Surface& sheet = trial.site.surfaces[trial.site.sheeting.front()];
+        for (int step = 0; step < 4000; ++step) wear_sheeting(trial.site, sheet.cells[static_cast<std::size_t>(step) % sheet.cells.size()]);
+        return static_cast<int>(std::count(sheet.is_torn.begin(), sheet.is_torn.end(), 1));
+    };
+    const int one = worn(1, 20.0);      // about one step in a hundred at that handling
+    CHECK(one > 20);
+    CHECK(one < 70);
+    CHECK(worn(2, 20.0) < one / 2);
+    CHECK(worn(1, 1.0) < one / 5);
+
+    Trial trial;
+    trial.after("sheet");
+    const std::size_t surface = trial.site.sheeting.front();
+    Surface& sheet = trial.site.surfaces[surface];
+    const std::size_t patch = sheet.patches.size() / 2;
+    REQUIRE(sheet.is_edge[patch] == 0);
+    const dust::Load& below = trial.site.surfaces[surface_named(trial.site, "Back bedroom, floor")].patches[sheet.cells[patch]];
+    const auto drop = [&] {
+        strew(trial.site, surface, patch, SizeClass::um_40, 0.01_g);
+        seep(trial.site, surface, patch, SizeClass::um_40, {picograms(0.01_g), {}});
+    };
+    drop();
+    CHECK(dust::total(below).is_zero());
+    sheet.is_torn.assign(sheet.patches.size(), 0);
+    sheet.is_torn[patch] = 1;
+    drop();
+    CHECK(static_cast<double>(dust::total(below).dust.count) == Approx(0.3 * 0.01e12).epsilon(1e-6));
+    audit(trial.site);
+}
+
+TEST_CASE("tools lie in what falls about the work and carry as much as they cover", "[sheeting]")
+{
+    Trial trial;
+    trial.then(R"(do = "disturb-paint", component = "casing-1", technique = "hand-sand", is-misted = false, time = "5 min", share = 0.5)");
+    const double on_tools = static_cast<double>(dust::dust_only(trial.site.tools.load).dust.count);
+    CHECK(on_tools > 0.0);
+    CHECK(trial.site.tools.load.free[SizeClass::chips].dust == Picograms{});
+    const double fallen = static_cast<double>(total(trial.site.surfaces[surface_named(trial.site, "Back bedroom, floor")]).dust.count);
+    CHECK(on_tools < 0.1 * fallen);     // 0.05 m2 of the two or three square meters it falls on
+    CHECK(on_tools > 0.002 * fallen);
+    audit(trial.site);
 }
 
 }

@@ -262,6 +262,7 @@ TEST_CASE("every kind of step can be carried out on the shipped job")
         dirty.then(R"(do = "wipe-sill", sill = "sill-1", cloth = "wipes", by = ["rosa"])");
         if (wipe == 0) dirty.then(R"(do = "re-clean", vacuum = "hepa-vacuum", cloth = "wipes", by = ["rosa"])");
     }
+    dirty.then(R"(do = "repaint", component = "casing-1")").then(R"(do = "leave-site", by = ["lee"])").then(R"(do = "return-to-site", by = ["lee"])");
     dirty.then(R"(do = "wait", time = "65 min")").then(R"(do = "dry-wipe", cloth = "dry-cloths", by = ["rosa"])");
 
     Trial soft{job::sound(job::read_scenario(carpet, "carpet.toml"))};

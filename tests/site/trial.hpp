@@ -3,6 +3,7 @@
 #include "../job/shipped.hpp"
 
 #include "site/effects.hpp"
+#include "site/hands.hpp"
 #include "site/site.hpp"
 
 #include <algorithm>
@@ -33,10 +34,18 @@ struct Played {
     }
 };
 
+/// The same place without old dust, so that a test sees what it strews itself.
+inline job::Scenario swept(job::Scenario scenario)
+{
+    for (job::Zone& zone : scenario.zones) zone.dust_before = zone.lead_before = Loading{};
+    for (job::Sill& sill : scenario.sills) sill.dust_before = sill.lead_before = Loading{};
+    return scenario;
+}
+
 /// A site on which cards are played as a plan file spells them; the books are audited after each.
 class Trial {
 public:
-    explicit Trial(job::Scenario scenario = job::shipped_scenario(), std::uint64_t seed = 1) : site(build(scenario, seed))
+    explicit Trial(job::Scenario scenario = job::shipped_scenario(), std::uint64_t seed = 1) : site(build(swept(std::move(scenario)), seed))
     {
         for (const job::Card& card : job::shipped_plan("good", job::shipped_scenario()).cards) good_[card.label] = card;
     }
@@ -91,7 +100,8 @@ private:
         site.measured.clear();
         Played played;
         std::visit([&](const auto& step) {
-            if (const Refusal refusal = why_not(site, step, card.by)) {
+            const bool is_return = std::holds_alternative<job::ReturnToSite>(card.step);
+            if (const Refusal refusal = first_of({is_return ? std::nullopt : must_be_on_site(site, card.by), why_not(site, step, card.by)})) {
                 played.outcome = "refused: " + *refusal;
                 return;
             }

@@ -11,7 +11,7 @@ namespace flapdoor::window {
 inline debrief::Inputs inputs_of_the_house(const char* plan)
 {
     const std::string drill = FLAPDOOR_SOURCE_DIR "/scenarios/back-bedroom/";
-    return debrief::read_inputs(drill + "scenario.toml", drill + plan, FLAPDOOR_SOURCE_DIR "/scenarios/rules/federal.toml").value();
+    return debrief::read_inputs(drill + "scenario.toml", drill + plan, {FLAPDOOR_SOURCE_DIR "/scenarios/rules/federal.toml"}).value();
 }
 
 /// The shipped careless plan, carried out once for all tests of a process.
