@@ -4,6 +4,7 @@
 
 #include "drill/run_file.hpp"
 #include "job/files.hpp"
+#include "quiz/bank.hpp"
 #include "rules/layers.hpp"
 #include "rules/lint.hpp"
 #include "text/document.hpp"
@@ -91,6 +92,15 @@ private:
     std::string notes_;
 };
 
+/// How many questions a bank has, and how many of its texts nobody has put into Spanish.
+std::string bank_line(const quiz::Bank& bank)
+{
+    std::string line = fmt::format("question bank, {} question{}", bank.questions.size(), bank.questions.size() == 1 ? "" : "s");
+    const std::vector<Place> places = quiz::without_spanish(bank);
+    if (!places.empty()) line += fmt::format("; {} without Spanish, the first at {}", places.size(), shown(places.front()));
+    return line;
+}
+
 /// What a file is and that it is in order, in one line.
 Result<std::string> check_one(const std::string& path, const std::string& scenario, BookCheck& books)
 {
@@ -107,6 +117,7 @@ Result<std::string> check_one(const std::string& path, const std::string& scenar
         if (!plan) return failed(plan.error());
         return fmt::format("work plan, {} cards for {}", plan->cards.size(), plan->scenario);
     }
+    if (has_key(*root, "question")) return quiz::read_bank(*text, path, quiz::scenarios_in(scenario_folder())).map(bank_line);
     return as_line(job::read_scenario(*text, path), "scenario");
 }
 
@@ -117,7 +128,7 @@ int check_files(const std::vector<std::string>& files, const std::string& scenar
     int result = fine;
     BookCheck books(scenario);
     for (const std::string& named : files) {
-        const std::string file = book_path(named);
+        const std::string file = bank_path(book_path(named));
         const Result<std::string> checked = check_one(file, scenario, books);
         if (checked) fmt::print("{}: in order ({})\n{}", file, *checked, books.take_notes());
         else {

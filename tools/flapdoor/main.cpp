@@ -62,8 +62,8 @@ int main(int argc, char** argv)
 
     std::vector<std::string> files;
     std::string scenario;
-    CLI::App* check = app.add_subcommand("check", "Check scenarios, work plans, rule books and run files; every problem with its place");
-    check->add_option("files", files, "files to check, or names of shipped rule books; a book that lies on another one comes after it")->required();
+    CLI::App* check = app.add_subcommand("check", "Check scenarios, work plans, rule books, question banks and run files; every problem with its place");
+    check->add_option("files", files, "files to check, or names of shipped rule books and question banks; a book that lies on another one comes after it")->required();
     check->add_option("--scenario", scenario, "scenario of the plans (default: scenario.toml beside each); of rule books: which rules can never apply in it");
 
     std::string run_file;

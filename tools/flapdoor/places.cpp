@@ -37,13 +37,22 @@ std::string plan_path(const std::string& named, const std::string& scenario)
     return fs::exists(beside, ignored) ? beside.string() : named;
 }
 
-std::string book_path(const std::string& named)
+namespace {
+
+/// A file, or the name of a shipped one in that folder of the scenarios.
+std::string shipped_path(const std::string& named, const char* folder)
 {
     std::error_code ignored;
     if (fs::exists(named, ignored)) return named;
-    const fs::path shipped = fs::path(scenario_folder()) / "rules" / (named + ".toml");
+    const fs::path shipped = fs::path(scenario_folder()) / folder / (named + ".toml");
     return fs::exists(shipped, ignored) ? shipped.string() : named;
 }
+
+}
+
+std::string book_path(const std::string& named) { return shipped_path(named, "rules"); }
+
+std::string bank_path(const std::string& named) { return shipped_path(named, "banks"); }
 
 std::vector<std::string> book_paths(const std::vector<std::string>& named)
 {
