@@ -25,11 +25,15 @@ NumberKey key_of(const Number& asked) { return key_of(asked.answer, asked.tolera
 
 std::string unit_of(const Figure& figure)
 {
-    const std::size_t end = figure.text.find_last_of("0123456789.");
-    const std::size_t begin = end == std::string::npos ? end : figure.text.find_first_not_of(' ', end + 1);
-    if (figure.unit.kind == text::Kind::area && figure.text.ends_with("ft2")) return "ft2";
-    if (figure.unit.kind == text::Kind::area && figure.text.ends_with("m2")) return "m2";
-    return begin == std::string::npos ? std::string() : figure.text.substr(begin);
+    // What follows the last number that stands by itself: "in" of "6 ft 3 in", "ug/m3" of "30 ug/m3".
+    const std::string& text = figure.text;
+    std::size_t begin = std::string::npos;
+    for (std::size_t at = 0; at < text.size(); ++at)
+        if (text.find_first_of("0123456789.", at) == at && (at == 0 || text[at - 1] == ' ' || text[at - 1] == '+' || text[at - 1] == '-')) begin = at;
+    if (begin == std::string::npos) return {};
+    const std::size_t end = text.find_first_not_of("0123456789.,", begin);
+    const std::size_t unit = end == std::string::npos ? end : text.find_first_not_of(' ', end);
+    return unit == std::string::npos ? std::string() : text.substr(unit);
 }
 
 Mark mark(const Number& asked, const Response& response)
