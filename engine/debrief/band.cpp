@@ -1,6 +1,7 @@
 #include "debrief/band.hpp"
 
 #include "core/insist.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -8,6 +9,9 @@
 #include <cmath>
 
 namespace flapdoor::debrief {
+
+using text::say;
+using text::say_with;
 
 namespace {
 
@@ -43,23 +47,23 @@ Band band_of(const std::vector<double>& values)
 
 std::string meaning_of_band(std::size_t runs)
 {
-    if (runs >= fewest_for_a_band) return fmt::format("10 to 90 % of {} runs", runs);
-    if (runs > 1) return fmt::format("least to most of {} runs (too few for a band)", runs);
-    return runs == 1 ? "one run, no band" : "no run, no band";
+    if (runs >= fewest_for_a_band) return say_with("10 to 90 % of {} runs", runs);
+    if (runs > 1) return say_with("least to most of {} runs (too few for a band)", runs);
+    return std::string(runs == 1 ? say("one run, no band") : say("no run, no band"));
 }
 
 std::string range_text(const Band& band, const std::function<std::string(double)>& show)
 {
     const Told low(show(band.low)), high(show(band.high));
     if (low.text() == high.text()) return low.text();
-    return fmt::format("{} to {}", low.unit == high.unit ? low.number : low.text(), high.text());
+    return say_with("{} to {}", low.unit == high.unit ? low.number : low.text(), high.text());
 }
 
 std::string middle_and_range_text(const Band& band, const std::function<std::string(double)>& show)
 {
     const Told low(show(band.low)), median(show(band.median)), high(show(band.high));
     if (low.unit != median.unit || median.unit != high.unit || low.text() == high.text()) return fmt::format("{} ({})", median.text(), range_text(band, show));
-    return fmt::format("{} ({} to {}){}", median.number, low.number, high.number, median.unit);
+    return say_with("{} ({} to {}){}", median.number, low.number, high.number, median.unit);
 }
 
 }

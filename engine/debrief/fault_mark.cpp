@@ -1,5 +1,7 @@
 #include "debrief/fault_mark.hpp"
 
+#include "text/language.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -27,7 +29,7 @@ text::Element shape_of(const FaultLine& fault, svg::Point at)
 text::Element fault_sign(const FaultLine& fault, svg::Point center)
 {
     text::Element sign = svg::group("fault");
-    sign.add(text::Element("title").say(fmt::format("{}: {}", name_of(fault), fault.rule.says)));
+    sign.add(text::Element("title").say(fmt::format("{}: {}", name_of(fault), text::say(fault.rule.says))));
     sign.add(shape_of(fault, center));
     sign.add(svg::label({center.x, center.y + 3.8}, std::to_string(fault.number), svg::Anchor::middle, 10.5)
                  .with("class", fault.rule.is_critical ? "number on-solid" : "number"));
@@ -45,9 +47,9 @@ text::Element inline_fault_sign(const FaultLine& fault)
 
 std::string name_of(const FaultLine& fault)
 {
-    constexpr std::array<std::string_view, 4> names{"Fault", "Fault", "Consequence", "Advice"};
-    const std::string_view name = fault.rule.is_critical ? (fault.is_weighed() ? "Critical fault" : "Critical, a consequence") : names[static_cast<std::size_t>(fault.kind)];
-    return fmt::format("{} {}", name, fault.number);
+    constexpr std::array<std::string_view, 4> names{text::to_say("Fault {}"), "Fault {}", text::to_say("Consequence {}"), text::to_say("Advice {}")};
+    const std::string_view name = fault.rule.is_critical ? (fault.is_weighed() ? text::to_say("Critical fault {}") : text::to_say("Critical, a consequence {}")) : names[static_cast<std::size_t>(fault.kind)];
+    return text::say_with(name, fault.number);
 }
 
 }

@@ -4,6 +4,7 @@
 #include "debrief/wording.hpp"
 #include "site/place.hpp"
 #include "text/chart.hpp"
+#include "text/language.hpp"
 #include "text/ramp.hpp"
 #include "text/show.hpp"
 
@@ -16,6 +17,8 @@ namespace flapdoor::debrief {
 
 namespace svg = text::svg;
 using text::Element;
+using text::say;
+using text::say_with;
 
 namespace {
 
@@ -75,7 +78,7 @@ Element legend(svg::Point corner, double width, double& height)
 {
     Element group = svg::group("legend");
     const double length = std::min(width, 420.0);
-    group.add(text::dust_legend(map_axis(), "lead, ug/ft2", length)
+    group.add(text::dust_legend(map_axis(), std::string(say("lead, ug/ft2")), length)
                   .with("x", corner.x)
                   .with("y", corner.y)
                   .with("height", 56.0));
@@ -86,7 +89,7 @@ Element legend(svg::Point corner, double width, double& height)
         y += 14.0;
         line.clear();
     };
-    std::string_view rest = loading_note;
+    std::string_view rest = say(loading_note);
     while (!rest.empty()) {
         const std::string_view word = rest.substr(0, rest.find(' '));
         rest.remove_prefix(std::min(rest.size(), word.size() + 1));
@@ -102,10 +105,10 @@ double greatest(const std::vector<float>& lead) { return lead.empty() ? 0.0 : st
 
 std::string description(const MapScene& scene)
 {
-    std::string text = fmt::format("Floor plan, north up, at {}. Highest lead on a cell", text::show_clock(scene.frame.at));
+    std::string text = say_with("Floor plan, north up, at {}. Highest lead on a cell", text::show_clock(scene.frame.at));
     for (std::size_t zone = 0; zone < scene.rasters.size() && zone < scene.frame.lead.size(); ++zone)
-        text += fmt::format("; {}: {} ug/ft2", scene.scenario.zones[zone].title, text::show_number(greatest(scene.frame.lead[zone]), 2));
-    return fmt::format("{} ({}).", text, loading_note);
+        text += fmt::format("; {}: {} ug/ft2", say(scene.scenario.zones[zone].title), text::show_number(greatest(scene.frame.lead[zone]), 2));
+    return fmt::format("{} ({}).", text, say(loading_note));
 }
 
 }

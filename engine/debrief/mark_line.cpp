@@ -1,14 +1,19 @@
 #include "debrief/mark_line.hpp"
 
+#include "text/language.hpp"
+
 #include <array>
 
 namespace flapdoor::debrief {
+
+using text::say;
+using text::to_say;
 
 namespace {
 
 MarkLine line_of(const rules::SheetMove& move, const std::vector<FaultLine>& faults)
 {
-    MarkLine line{MarkKind::move, move.what.text(), move.rule, {}, {}, move.points, move.lost, false, 0};
+    MarkLine line{MarkKind::move, move.what, move.rule, {}, {}, move.points, move.lost, false, 0};
     if (const FaultLine* fault = find_fault(faults, move.rule)) {
         line.cite = fault->rule.cite;
         line.rule_class = fault->rule.weight_class;
@@ -50,14 +55,14 @@ rules::Quarters cost_of(const std::vector<MarkLine>& lines, const std::string& r
 
 std::string_view share_of_weight(MarkKind kind)
 {
-    constexpr std::array<std::string_view, 3> shares{"3/4", "1/4", "all"};
-    return shares[static_cast<std::size_t>(kind)];
+    constexpr std::array<std::string_view, 3> shares{"3/4", "1/4", to_say("all")};
+    return say(shares[static_cast<std::size_t>(kind)]);
 }
 
 std::string_view title_of(MarkKind kind)
 {
-    constexpr std::array<std::string_view, 3> titles{"Steps to move, put in or leave out", "Rules of order broken", "Other rules broken"};
-    return titles[static_cast<std::size_t>(kind)];
+    constexpr std::array<std::string_view, 3> titles{to_say("Steps to move, put in or leave out"), to_say("Rules of order broken"), to_say("Other rules broken")};
+    return say(titles[static_cast<std::size_t>(kind)]);
 }
 
 }

@@ -18,7 +18,7 @@ enum class MarkKind {
 /// One charge on the marking sheet. All charges together are exactly what the sheet says is lost.
 struct MarkLine {
     MarkKind kind = MarkKind::move;
-    std::string what;               ///< the sentence about the card, or what the rule asks
+    text::Sentence what;            ///< the sentence about the card, or what the rule asks
     std::string rule;               ///< id; of a card the heaviest broken rule it stands in, may be empty
     std::string cite;
     std::optional<rules::RuleClass> rule_class;

@@ -1,10 +1,13 @@
 #include "debrief/outcome.hpp"
 
 #include "site/breathing.hpp"
+#include "text/language.hpp"
 
 #include <algorithm>
 
 namespace flapdoor::debrief {
+
+using text::to_say_of;
 
 namespace {
 
@@ -82,13 +85,15 @@ int order_of(site::SurfaceRole role)
     }
 }
 
-std::string share_in_words(double share)
+std::string_view share_in_words(double share)
 {
-    if (share > 0.5) return "most";
-    if (share > 0.2) return "much";
-    if (share > 0.05) return "some";
-    if (share >= 0.01) return "little";
-    return share > 0.0 ? "trace" : "none";
+    if (share > 0.5) return to_say_of("share", "most");
+    if (share > 0.2) return to_say_of("share", "much");
+    if (share > 0.05) return to_say_of("share", "some");
+    if (share >= 0.01) return to_say_of("share", "little");
+    return share > 0.0 ? to_say_of("share", "trace") : to_say_of("share", "none");
 }
+
+std::string_view said_share(double share) { return text::say_of("share", share_in_words(share)); }
 
 }

@@ -59,6 +59,9 @@ int order_of(site::SurfaceRole role);
 
 /// "most" (over half), "much", "some", "little", "trace" (below 1 %): shares are told in words, because the figures
 /// behind them are no better than that.
-std::string share_in_words(double share);
+std::string_view share_in_words(double share);
+
+/// The same in the language spoken.
+std::string_view said_share(double share);
 
 }

@@ -2,6 +2,7 @@
 
 #include "debrief/page_style.hpp"
 #include "debrief/sections/parts.hpp"
+#include "text/language.hpp"
 #include "text/page.hpp"
 
 #include <fmt/format.h>
@@ -25,7 +26,7 @@ std::string page(const Report& report)
     content.add(sections::repeat(report));
     content.add(sections::caution_list());
 
-    std::string html = text::make_page({fmt::format("{}: {}", report.scenario.title, report.plan)}, std::move(content));
+    std::string html = text::make_page({fmt::format("{}: {}", text::say(report.scenario.title), text::say(report.plan)), std::string(text::code_of(text::spoken()))}, std::move(content));
     // Texts are escaped, so the first end of a style is that of the page's own sheet.
     html.insert(html.find("</style>"), page_style());
     return html;

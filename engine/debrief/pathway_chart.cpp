@@ -1,6 +1,7 @@
 #include "debrief/pathway_chart.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/svg.hpp"
 
 #include <fmt/format.h>
@@ -12,11 +13,14 @@
 namespace flapdoor::debrief {
 
 namespace svg = text::svg;
+using text::say;
+using text::to_say;
+using text::say_with;
 
 namespace {
 
 constexpr std::array<std::string_view, 6> level_words{"none", "trace", "little", "some", "much", "most"};
-constexpr std::array<std::string_view, 6> level_ranges{"", "below 1 %", "1 to 5 %", "5 to 20 %", "20 to 50 %", "over 50 %"};
+constexpr std::array<std::string_view, 6> level_ranges{"", to_say("below 1 %"), to_say("1 to 5 %"), to_say("5 to 20 %"), to_say("20 to 50 %"), to_say("over 50 %")};
 
 constexpr double width = 720.0, row_height = 28.0, bar_height = 14.0;
 constexpr double label_room = 170.0, word_room = 170.0, head = 40.0;
@@ -27,8 +31,8 @@ void draw_head(text::Element& drawing, double bottom)
     for (std::size_t level = 1; level < level_words.size(); ++level) {
         const double x = label_room + step * static_cast<double>(level);
         drawing.add(svg::line({x, head - 4.0}, {x, bottom}).with("class", "grid"));
-        drawing.add(svg::label({x - step / 2.0, 14.0}, level_words[level], svg::Anchor::middle, 12.5));
-        drawing.add(svg::label({x - step / 2.0, 29.0}, level_ranges[level], svg::Anchor::middle, 10.5).with("class", "muted"));
+        drawing.add(svg::label({x - step / 2.0, 14.0}, text::say_of("share", level_words[level]), svg::Anchor::middle, 12.5));
+        drawing.add(svg::label({x - step / 2.0, 29.0}, say(level_ranges[level]), svg::Anchor::middle, 10.5).with("class", "muted"));
     }
 }
 
@@ -66,7 +70,7 @@ void draw_whisker(const Row& row, double y, text::Element& drawing)
 
 void draw_row(const Row& row, double y, text::Element& drawing)
 {
-    drawing.add(svg::label({label_room - 10.0, y + 4.5}, word_of(row.pathway), svg::Anchor::end));
+    drawing.add(svg::label({label_room - 10.0, y + 4.5}, say(word_of(row.pathway)), svg::Anchor::end));
     // What nobody has measured is drawn as an outline.
     const char* look = is_barely_known(row.pathway) ? "bar vague" : "bar";
     if (row.level > 0) drawing.add(svg::rect(label_room, y - bar_height / 2.0, step * row.level, bar_height).with("class", look));
@@ -77,9 +81,9 @@ void draw_row(const Row& row, double y, text::Element& drawing)
 text::Element chart_of(const std::vector<Row>& rows)
 {
     const double bottom = head + row_height * static_cast<double>(rows.size());
-    std::string description = "Share of all lead that left the work area, in words";
-    for (const Row& row : rows) fmt::format_to(std::back_inserter(description), "; {}: {}", word_of(row.pathway), row.told);
-    text::Element drawing = svg::drawing(width, bottom + 6.0, "Lead that left the work area, by pathway", description);
+    std::string description(say("Share of all lead that left the work area, in words"));
+    for (const Row& row : rows) fmt::format_to(std::back_inserter(description), "; {}: {}", say(word_of(row.pathway)), row.told);
+    text::Element drawing = svg::drawing(width, bottom + 6.0, say("Lead that left the work area, by pathway"), description);
     draw_head(drawing, bottom);
     for (std::size_t i = 0; i < rows.size(); ++i) draw_row(rows[i], head + row_height * (static_cast<double>(i) + 0.5), drawing);
     drawing.add(svg::line({label_room, head - 4.0}, {label_room, bottom}).with("class", "axis"));
@@ -98,7 +102,7 @@ text::Element chart_of_lines(const std::vector<Line>& lines)
 
 int share_level(double share)
 {
-    const std::string word = share_in_words(share);
+    const std::string_view word = share_in_words(share);
     for (std::size_t level = 0; level < level_words.size(); ++level)
         if (level_words[level] == word) return static_cast<int>(level);
     return 0;
@@ -106,17 +110,17 @@ int share_level(double share)
 
 std::string told_share(const PathwayLine& line)
 {
-    const std::string word = share_in_words(line.share);
-    return is_barely_known(line.pathway) && line.share > 0.0 ? word + ", possible only" : word;
+    const std::string_view word = said_share(line.share);
+    return is_barely_known(line.pathway) && line.share > 0.0 ? say_with("{}, possible only", word) : std::string(word);
 }
 
 std::string told_share(const PathwayBand& band)
 {
-    const std::string low = share_in_words(band.share.low), median = share_in_words(band.share.median), high = share_in_words(band.share.high);
-    if (!(band.share.high > 0.0)) return "none";
-    if (is_barely_known(band.pathway)) return "possible, up to " + high;
-    if (band.share.runs == 1) return median + " (one run)";
-    return low == high ? median + " (steady)" : fmt::format("{} ({} to {})", median, low, high);
+    const std::string_view low = said_share(band.share.low), median = said_share(band.share.median), high = said_share(band.share.high);
+    if (!(band.share.high > 0.0)) return std::string(said_share(0.0));
+    if (is_barely_known(band.pathway)) return say_with("possible, up to {}", high);
+    if (band.share.runs == 1) return say_with("{} (one run)", median);
+    return low == high ? say_with("{} (steady)", median) : say_with("{} ({} to {})", median, low, high);
 }
 
 text::Element pathway_chart(const std::vector<PathwayLine>& pathways) { return chart_of_lines(pathways); }

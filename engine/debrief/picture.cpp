@@ -2,7 +2,10 @@
 
 #include "core/insist.hpp"
 #include "debrief/page_style.hpp"
+#include "text/language.hpp"
 #include "text/page.hpp"
+
+#include <fmt/format.h>
 
 namespace flapdoor::debrief {
 
@@ -18,7 +21,7 @@ std::string picture(const Report& report, std::size_t map)
 {
     insist(map < report.maps.size(), "a report has the map that is asked for");
     const MapShot& shot = report.maps[map];
-    return picture(MapScene{report.scenario, report.rasters, report.work_room, shot.frame, report.scenario.title + ": " + shot.title});
+    return picture(MapScene{report.scenario, report.rasters, report.work_room, shot.frame, fmt::format("{}: {}", text::say(report.scenario.title), text::say(shot.title))});
 }
 
 std::string picture(const job::Scenario& scenario, const drill::Film& film, const drill::Frame& frame, const std::string& title)

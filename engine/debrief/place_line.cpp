@@ -1,5 +1,7 @@
 #include "debrief/place_line.hpp"
 
+#include "text/language.hpp"
+
 namespace flapdoor::debrief {
 
 namespace {
@@ -48,11 +50,11 @@ std::vector<PlaceLine> place_lines(const site::Site& site)
 {
     std::vector<PlaceLine> lines;
     for (std::size_t zone = 0; zone < site.zones.size(); ++zone) lines.push_back(zone_line(site, zone));
-    lines.push_back({"Ducts and air filter", lead_on(site, site.duct) + lead_on(site, site.filter), 0.0, false, false});
-    lines.push_back({"Outdoors", lead_on(site, site.outdoors), 0.0, false, false});
-    lines.push_back({"On shoes and clothes", lead_on_people(site), 0.0, false, false});
-    lines.push_back({"On tools", lead_on(site, site.tools), 0.0, false, false});
-    lines.push_back({"On bags, and in waste not closed", lead_on_waste(site), 0.0, false, false, true});
+    lines.push_back({std::string(text::to_say("Ducts and air filter")), lead_on(site, site.duct) + lead_on(site, site.filter), 0.0, false, false});
+    lines.push_back({std::string(text::to_say("Outdoors")), lead_on(site, site.outdoors), 0.0, false, false});
+    lines.push_back({std::string(text::to_say("On shoes and clothes")), lead_on_people(site), 0.0, false, false});
+    lines.push_back({std::string(text::to_say("On tools")), lead_on(site, site.tools), 0.0, false, false});
+    lines.push_back({std::string(text::to_say("On bags, and in waste not closed")), lead_on_waste(site), 0.0, false, false, true});
 
     Picograms all;
     for (const PlaceLine& line : lines) all += line.lead;

@@ -1,6 +1,7 @@
 #include "debrief/plan_drawing.hpp"
 
 #include "site/place.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -13,6 +14,8 @@ namespace flapdoor::debrief {
 
 namespace svg = text::svg;
 using text::Element;
+using text::say;
+using text::to_say;
 
 namespace {
 
@@ -84,8 +87,8 @@ Element draw_opening(const job::Zone& zone, const job::Opening& opening, const d
 {
     const Stretch wall = stretch_of(zone, opening, scale);
     Element group = svg::group("opening");
-    group.add(Element("title").say(fmt::format("{}, {}{}{}", opening.title, shot.is_open ? "open" : "closed", shot.is_covered ? ", covered" : "",
-                                               shot.has_flap ? ", with flap door" : "")));
+    group.add(Element("title").say(fmt::format("{}, {}{}{}", say(opening.title), shot.is_open ? say("open") : say("closed"), shot.is_covered ? say(", covered") : "",
+                                               shot.has_flap ? say(", with flap door") : "")));
     const bool is_register = job::is_register(opening.kind);
     if (!is_register) group.add(line_along(wall, "gap"));
     draw_leaf_or_glass(opening, shot, wall, group);
@@ -110,11 +113,11 @@ Element draw_things(const job::Scenario& scenario, const drill::Frame& frame, co
     for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
         const job::Object& object = scenario.objects[i];
         if (i < frame.is_object_there.size() && !frame.is_object_there[i]) continue;
-        draw_thing(object.title, {object.west, object.south, object.width, object.depth}, scale, group);
+        draw_thing(std::string(say(object.title)), {object.west, object.south, object.width, object.depth}, scale, group);
     }
     for (const job::Counter& counter : scenario.counters)
-        draw_thing(counter.title, {counter.west, counter.south, counter.width, counter.depth}, scale, group);
-    for (const job::Sill& sill : scenario.sills) draw_thing(sill.title, site::footprint(scenario, sill), scale, group);
+        draw_thing(std::string(say(counter.title)), {counter.west, counter.south, counter.width, counter.depth}, scale, group);
+    for (const job::Sill& sill : scenario.sills) draw_thing(std::string(say(sill.title)), site::footprint(scenario, sill), scale, group);
     return group;
 }
 
@@ -150,13 +153,13 @@ void draw_zone_name(const job::Zone& zone, const PlanScale& scale, Element& grou
     const svg::Point corner = scale.at({shown.west, shown.north()});
     const svg::Point at{corner.x + 9.0, corner.y + 26.0};
     const std::string_view look = zone.role == job::ZoneRole::work_room ? "zone-name strong" : "zone-name";
-    const bool is_upright = svg::text_width(zone.title, 11.0) > room && shown.depth > shown.width;
+    const bool is_upright = svg::text_width(say(zone.title), 11.0) > room && shown.depth > shown.width;
     if (!is_upright) {
-        group.add(svg::label(at, svg::fitted(zone.title, room, 11.0), svg::Anchor::start, 11.0).with("class", look));
+        group.add(svg::label(at, svg::fitted(std::string(say(zone.title)), room, 11.0), svg::Anchor::start, 11.0).with("class", look));
         return;
     }
     const double long_room = shown.depth.si * scale.per_meter - 24.0;
-    group.add(svg::label(at, svg::fitted(zone.title, long_room, 11.0), svg::Anchor::start, 11.0)
+    group.add(svg::label(at, svg::fitted(std::string(say(zone.title)), long_room, 11.0), svg::Anchor::start, 11.0)
                   .with("class", look)
                   .with("transform", fmt::format("rotate(90 {} {})", text::coordinate(at.x), text::coordinate(at.y))));
 }
@@ -182,13 +185,13 @@ struct KeyEntry {
     std::string_view look;
 };
 
-constexpr std::array<KeyEntry, 7> key_entries{{{"window", "window"},
-                                               {"door, closed", "leaf"},
-                                               {"way open", "dotted"},
-                                               {"register", "register"},
-                                               {"covered", "cover"},
-                                               {"flap door", "flap"},
-                                               {"edge of sheeting", "sheet-line"}}};
+constexpr std::array<KeyEntry, 7> key_entries{{{to_say("window"), "window"},
+                                               {to_say("door, closed"), "leaf"},
+                                               {to_say("way open"), "dotted"},
+                                               {to_say("register"), "register"},
+                                               {to_say("covered"), "cover"},
+                                               {to_say("flap door"), "flap"},
+                                               {to_say("edge of sheeting"), "sheet-line"}}};
 
 Element key_sign(std::string_view look, const Stretch& stretch)
 {
@@ -262,10 +265,10 @@ Element plan_key(svg::Point corner, double width, double& height)
     Element key = svg::group("key");
     double x = corner.x, y = corner.y + 8.0;
     for (const KeyEntry& entry : key_entries) {
-        const double needed = sign + 6.0 + svg::text_width(entry.word, size);
+        const double needed = sign + 6.0 + svg::text_width(say(entry.word), size);
         if (x > corner.x && x + needed > corner.x + width) x = corner.x, y += row;
         key.add(key_sign(entry.look, {{x, y}, {x + sign, y}, {0.0, 1.0}}));
-        key.add(svg::label({x + sign + 6.0, y + 3.6}, entry.word, svg::Anchor::start, size));
+        key.add(svg::label({x + sign + 6.0, y + 3.6}, say(entry.word), svg::Anchor::start, size));
         x += needed + 12.0;
     }
     height = y + row / 2.0 - corner.y;

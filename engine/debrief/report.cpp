@@ -4,12 +4,17 @@
 #include "core/insist.hpp"
 #include "rules/vocabulary.hpp"
 #include "text/fingerprint_fields.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 namespace flapdoor::debrief {
+
+using text::say;
+using text::to_say;
+using text::say_with;
 
 namespace {
 
@@ -44,9 +49,16 @@ std::vector<MapShot> maps_of(const drill::Run& run, const drill::Film& film)
 {
     std::vector<MapShot> maps;
     const std::optional<Time> cleaning = start_of_cleaning(run.site.log);
-    if (cleaning && !film.frames.empty()) maps.push_back({"Before the cleaning", film.at(*cleaning)});
-    maps.push_back({"At the end", last_frame(run.site)});
+    if (cleaning && !film.frames.empty()) maps.push_back({std::string(to_say("Before the cleaning")), film.at(*cleaning)});
+    maps.push_back({std::string(to_say("At the end")), last_frame(run.site)});
     return maps;
+}
+
+std::string reasons_said(const rules::MarkingSheet& sheet)
+{
+    std::string all;
+    for (const text::Sentence& reason : why_not_passed(sheet)) all += (all.empty() ? "" : "; ") + reason.said();
+    return all;
 }
 
 }
@@ -58,7 +70,7 @@ Report make_report(const job::Scenario& scenario, const drill::Run& run, const r
     report.scenario = scenario;
     report.plan = run.plan.title;
     report.seed = run.site.seed;
-    report.inputs = {{"scenario", scenario.title, hash_of(scenario)}, {"plan", run.plan.title, hash_of(run.plan)}};
+    report.inputs = {{std::string(to_say("scenario")), scenario.title, hash_of(scenario)}, {std::string(to_say("plan")), run.plan.title, hash_of(run.plan)}};
     if (!run.hashes.empty()) report.end_hash = run.hashes.back().hash;
     report.sheet = sheet;
     report.faults = fault_lines(sheet);
@@ -80,31 +92,31 @@ Report make_report(const Inputs& inputs, const Job& job)
     const auto add = [&](std::string_view what, const drill::InputText& input) {
         report.inputs.push_back({std::string(what), file_name(input.name), input.hash});
     };
-    add("scenario", inputs.scenario_text);
-    add("plan", inputs.plan_text);
-    add("rule book", inputs.book_text);
+    add(to_say("scenario"), inputs.scenario_text);
+    add(to_say("plan"), inputs.plan_text);
+    add(to_say("rule book"), inputs.book_text);
     return report;
 }
 
 std::string result_line(const Report& report)
 {
     const rules::MarkingSheet& sheet = report.sheet;
-    if (!sheet.outside.empty()) return fmt::format("The rule book asks nothing here: {}.", sheet.outside);
-    if (sheet.is_passed) return "Passed as practice: no critical rule of the book was broken.";
-    if (sheet.critical.empty()) return fmt::format("NOT PASSED: no critical rule was broken, but {}.", fmt::join(why_not_passed(sheet), "; "));
+    if (!sheet.outside.empty()) return say_with("The rule book asks nothing here: {}.", say(sheet.outside));
+    if (sheet.is_passed) return std::string(say("Passed as practice: no critical rule of the book was broken."));
+    if (sheet.critical.empty()) return say_with("NOT PASSED: no critical rule was broken, but {}.", reasons_said(sheet));
     std::string rules;
     for (const std::string& id : report.sheet.critical) {
         const FaultLine* fault = find_fault(report.faults, id);
-        rules += fmt::format("{}{}", rules.empty() ? "" : "; ", fault ? fault->rule.says : id);
+        rules += fmt::format("{}{}", rules.empty() ? "" : "; ", say(fault ? fault->rule.says : id));
         if (fault && !fault->rule.cite.empty()) rules += fmt::format(" ({})", fault->rule.cite);
     }
-    return fmt::format("NOT PASSED: critical {} broken: {}.", report.sheet.critical.size() == 1 ? "rule" : "rules", rules);
+    return say_with(report.sheet.critical.size() == 1 ? to_say("NOT PASSED: critical rule broken: {}.") : to_say("NOT PASSED: critical rules broken: {}."), rules);
 }
 
 std::string score_line(const Report& report)
 {
     const rules::Quarters wanted = rules::whole_points(report.sheet.wanted);
-    return fmt::format("Wanted {} points, lost {}: {} of {} left = {}.", points_text(wanted), points_text(report.sheet.lost),
+    return say_with("Wanted {} points, lost {}: {} of {} left = {}.", points_text(wanted), points_text(report.sheet.lost),
                        points_text(wanted - report.sheet.lost), points_text(wanted), percent_text(report.sheet.score));
 }
 

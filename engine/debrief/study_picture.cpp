@@ -6,6 +6,7 @@
 #include "debrief/plan_bands.hpp"
 #include "debrief/wording.hpp"
 #include "text/axis.hpp"
+#include "text/language.hpp"
 #include "text/page.hpp"
 #include "text/show.hpp"
 #include "text/svg.hpp"
@@ -22,6 +23,8 @@ namespace flapdoor::debrief {
 
 namespace svg = text::svg;
 using text::Element;
+using text::say;
+using text::say_with;
 
 namespace {
 
@@ -61,15 +64,15 @@ bool is_shown(const StudyColumn& column) { return is_loading(column.what) && col
 
 Panel loadings(const Study& study, const std::vector<PlanBands>& plans)
 {
-    Panel panel{"Lead left on surfaces at the end of the job (chips apart)", "ug/ft2", 0.01, {}};
+    Panel panel{std::string(say("Lead left on surfaces at the end of the job (chips apart)")), "ug/ft2", 0.01, {}};
     for (const StudyColumn& column : study.basis.columns) {
         if (!is_shown(column)) continue;
-        Group group{column.what == Measured::left_sheeting ? "Sheeting and covers left lying" : as_sentence(column.title), {}};
+        Group group{column.what == Measured::left_sheeting ? std::string(say("Sheeting and covers left lying")) : as_sentence(called(column.title)), {}};
         bool is_anywhere = false;
         for (const PlanBands& plan : plans) {
             const Band* band = plan.find(column.what, column.which);
             is_anywhere = is_anywhere || band != nullptr;
-            group.marks.push_back(band ? Mark{*band, loading_text(*band)} : Mark{{}, "not there"});
+            group.marks.push_back(band ? Mark{*band, loading_text(*band)} : Mark{{}, std::string(say("not there"))});
         }
         if (is_anywhere) panel.groups.push_back(std::move(group));
     }
@@ -78,13 +81,13 @@ Panel loadings(const Study& study, const std::vector<PlanBands>& plans)
 
 Panel breathed(const Study& study, const std::vector<PlanBands>& plans)
 {
-    Panel panel{"Inhalable lead that the crew breathed, outside any respirator, over eight hours", "ug/m3", 0.001, {}};
+    Panel panel{std::string(say("Inhalable lead that the crew breathed, outside any respirator, over eight hours")), "ug/m3", 0.001, {}};
     for (const StudyColumn& column : study.basis.columns) {
         if (column.what != Measured::exposure) continue;
-        Group group{column.title, {}};
+        Group group{called(column.title), {}};
         for (const PlanBands& plan : plans) {
             const Band* band = plan.find(column.what, column.which);
-            group.marks.push_back(band ? Mark{*band, exposure_text(*band)} : Mark{{}, "none"});
+            group.marks.push_back(band ? Mark{*band, exposure_text(*band)} : Mark{{}, std::string(say("none"))});
         }
         panel.groups.push_back(std::move(group));
     }
@@ -99,21 +102,21 @@ Mark mark_of(const PathwayBand& band)
 
 Panel ways_out(const std::vector<PlanBands>& plans)
 {
-    Panel panel{"Lead that got out of the work area, by pathway (what came back the same way is taken off)", "ug", 0.01, {}};
+    Panel panel{std::string(say("Lead that got out of the work area, by pathway (what came back the same way is taken off)")), "ug", 0.01, {}};
     for (std::size_t p = 1; p < dust::pathway_count; ++p) {
         const auto pathway = static_cast<dust::Pathway>(p);
         if (pathway == dust::Pathway::recovered) continue;
-        Group group{as_sentence(std::string(word_of(pathway))), {}};
+        Group group{as_sentence(std::string(say(word_of(pathway)))), {}};
         for (const PlanBands& plan : plans) {
             const auto band = std::find_if(plan.pathways.begin(), plan.pathways.end(), [&](const PathwayBand& b) { return b.pathway == pathway; });
-            group.marks.push_back(band == plan.pathways.end() ? Mark{{}, "none"} : mark_of(*band));
+            group.marks.push_back(band == plan.pathways.end() ? Mark{{}, std::string(say("none"))} : mark_of(*band));
         }
         panel.groups.push_back(std::move(group));
     }
-    Group all{"All of it", {}};
+    Group all{std::string(say("All of it")), {}};
     for (const PlanBands& plan : plans) {
         const Band* band = plan.find(Measured::outside);
-        all.marks.push_back(band ? Mark{*band, amount_text(*band)} : Mark{{}, "none"});
+        all.marks.push_back(band ? Mark{*band, amount_text(*band)} : Mark{{}, std::string(say("none"))});
     }
     panel.groups.push_back(std::move(all));
     return panel;
@@ -145,7 +148,7 @@ void draw_axis(const Panel& panel, const text::Axis& axis, double top, double bo
         free_from = x(tick) + half + 4.0;
     }
     drawing.add(svg::line({axis_left, top}, {axis_left, bottom}).with("class", "axis"));
-    drawing.add(svg::label({(axis_left + axis_right) / 2.0, bottom + 36.0}, panel.unit + " (each line ten times the one before; the left edge also stands for less)", svg::Anchor::middle, 12.0));
+    drawing.add(svg::label({(axis_left + axis_right) / 2.0, bottom + 36.0}, say_with("{} (each line ten times the one before; the left edge also stands for less)", panel.unit), svg::Anchor::middle, 12.0));
 }
 
 /// A plan is told by the look of its bar and by its letter, not by color alone.
@@ -206,7 +209,7 @@ std::string described(const std::vector<Panel>& panels, const std::vector<PlanBa
         fmt::format_to(std::back_inserter(text), "{}. ", panel.title);
         for (const Group& group : panel.groups)
             for (std::size_t plan = 0; plan < group.marks.size(); ++plan)
-                fmt::format_to(std::back_inserter(text), "{}, {}: {}. ", group.title, plans[plan].title, group.marks[plan].told);
+                fmt::format_to(std::back_inserter(text), "{}, {}: {}. ", group.title, say(plans[plan].title), group.marks[plan].told);
     }
     return text;
 }
@@ -222,20 +225,20 @@ std::string study_picture(const Study& study)
     double height = head + foot;
     for (const Panel& panel : panels) height += panel.height() + 10.0;
 
-    Element drawing = svg::drawing(width, height, study.basis.scenario.title + ": bands over many runs", described(panels, plans));
+    Element drawing = svg::drawing(width, height, say_with("{}: bands over many runs", say(study.basis.scenario.title)), described(panels, plans));
     drawing.with("xmlns", "http://www.w3.org/2000/svg");
     drawing.add(Element("style").say(text::page_style() + page_style()));
     drawing.add(svg::rect(0.0, 0.0, width, height).with("class", "paper"));
-    drawing.add(svg::label({margin, 32.0}, study.basis.scenario.title, svg::Anchor::start, 20.0).with("class", "strong"));
+    drawing.add(svg::label({margin, 32.0}, say(study.basis.scenario.title), svg::Anchor::start, 20.0).with("class", "strong"));
     double y = 56.0;
     for (std::size_t plan = 0; plan < plans.size(); ++plan, y += 20.0) {
         drawing.add(svg::label({margin, y}, letter_of(plan), svg::Anchor::start, 13.0).with("class", "strong"));
         drawing.add(svg::rect(margin + 20.0, y - 9.0, 26.0, bar_height).with("class", look_of(plan, false)));
-        drawing.add(svg::label({margin + 54.0, y}, fmt::format("{} ({}): bars are {}, the stroke is the median", plans[plan].title, plans[plan].name, meaning_of_band(plans[plan].runs))));
+        drawing.add(svg::label({margin + 54.0, y}, say_with("{} ({}): bars are {}, the stroke is the median", say(plans[plan].title), plans[plan].name, meaning_of_band(plans[plan].runs))));
     }
     y = head;
     for (const Panel& panel : panels) y = draw_panel(panel, y, drawing);
-    drawing.add(svg::label({margin, height - 14.0}, as_sentence(std::string(model_note)) + ". Dashed: nobody has measured what leaves with bags and sheeting.", svg::Anchor::start, 13.0).with("class", "strong"));
+    drawing.add(svg::label({margin, height - 14.0}, fmt::format("{}. {}", as_sentence(std::string(say(model_note))), say("Dashed: nobody has measured what leaves with bags and sheeting.")), svg::Anchor::start, 13.0).with("class", "strong"));
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + drawing.html() + "\n";
 }
 

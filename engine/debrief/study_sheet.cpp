@@ -7,6 +7,7 @@
 #include "debrief/plan_bands.hpp"
 #include "debrief/uncertainty.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 #include "text/table.hpp"
 
@@ -16,6 +17,9 @@
 
 namespace flapdoor::debrief {
 
+using text::say;
+using text::say_with;
+
 namespace {
 
 using text::TextTable;
@@ -24,7 +28,7 @@ TextTable beside(std::string_view first, const std::vector<PlanBands>& plans, bo
 {
     TextTable table{{{std::string(first)}}, {}};
     for (const PlanBands& plan : plans) table.columns.push_back({plan.name});
-    if (has_note) table.columns.push_back({"How to read it"});
+    if (has_note) table.columns.push_back({std::string(say("How to read it"))});
     return table;
 }
 
@@ -33,77 +37,77 @@ void add_row(TextTable& table, std::string_view what, const std::vector<PlanBand
 {
     std::vector<std::string> row{std::string(what)};
     for (const PlanBands& plan : plans) row.push_back(tell(plan));
-    if (has_note) row.emplace_back(model_note);
+    if (has_note) row.emplace_back(say(model_note));
     table.rows.push_back(std::move(row));
 }
 
 std::string number_band(const PlanBands& plan, Measured what, std::string (*show)(double))
 {
     const Band* band = plan.find(what);
-    if (band == nullptr) return "none";
+    if (band == nullptr) return std::string(say("none"));
     const std::string range = range_text(*band, show);
     return range == show(band->median) ? range : fmt::format("{} ({})", show(band->median), range);
 }
 
 std::string outcomes(const std::vector<PlanBands>& plans, std::size_t width)
 {
-    TextTable table = beside("Median (band)", plans, false);
-    add_row(table, "Runs", plans, [](const PlanBands& plan) { return std::to_string(plan.runs); });
-    add_row(table, "Passed as practice", plans, [](const PlanBands& plan) { return fmt::format("{} of {}", plan.passed, plan.runs); });
-    add_row(table, "Cloth check passed", plans, [](const PlanBands& plan) { return fmt::format("{} of {}", plan.verified, plan.runs); });
+    TextTable table = beside(say("Median (band)"), plans, false);
+    add_row(table, say("Runs"), plans, [](const PlanBands& plan) { return std::to_string(plan.runs); });
+    add_row(table, say("Passed as practice"), plans, [](const PlanBands& plan) { return say_with("{} of {}", plan.passed, plan.runs); });
+    add_row(table, say("Cloth check passed"), plans, [](const PlanBands& plan) { return say_with("{} of {}", plan.verified, plan.runs); });
     const auto show_points = [](double points) { return text::show_number(points, 5); };
     const auto show_whole = [](double count) { return fmt::format("{:.0f}", count); };
     const auto show_minutes = [](double minutes) { return text::show(Time{minutes * 60.0}); };
-    add_row(table, "Points lost", plans, [&](const PlanBands& plan) { return number_band(plan, Measured::points_lost, show_points); });
-    add_row(table, "Wet cloths", plans, [&](const PlanBands& plan) { return number_band(plan, Measured::wet_cloths, show_whole); });
-    add_row(table, "Site time", plans, [&](const PlanBands& plan) { return number_band(plan, Measured::took, show_minutes); });
+    add_row(table, say("Points lost"), plans, [&](const PlanBands& plan) { return number_band(plan, Measured::points_lost, show_points); });
+    add_row(table, say("Wet cloths"), plans, [&](const PlanBands& plan) { return number_band(plan, Measured::wet_cloths, show_whole); });
+    add_row(table, say("Site time"), plans, [&](const PlanBands& plan) { return number_band(plan, Measured::took, show_minutes); });
     return text::lay_out(table, width);
 }
 
-std::string title_of(const StudyColumn& column) { return column.what == Measured::left_sheeting ? "Sheeting and covers left lying" : as_sentence(column.title); }
+std::string title_of(const StudyColumn& column) { return column.what == Measured::left_sheeting ? std::string(say("Sheeting and covers left lying")) : as_sentence(called(column.title)); }
 
 std::string loadings(const Study& study, const std::vector<PlanBands>& plans, std::size_t width)
 {
-    TextTable table = beside("Lead at the end", plans, true);
+    TextTable table = beside(say("Lead at the end"), plans, true);
     for (const StudyColumn& column : study.basis.columns) {
         if (!is_loading(column.what) || column.what == Measured::wall) continue;
         const auto tell = [&](const PlanBands& plan) {
             const Band* band = plan.find(column.what, column.which);
-            return band ? loading_text(*band) : std::string("not there");
+            return band ? loading_text(*band) : std::string(say("not there"));
         };
         if (std::any_of(plans.begin(), plans.end(), [&](const PlanBands& plan) { return plan.find(column.what, column.which) != nullptr; }))
             add_row(table, title_of(column), plans, tell, true);
     }
-    add_row(table, "All lead that got out", plans, [](const PlanBands& plan) {
+    add_row(table, say("All lead that got out"), plans, [](const PlanBands& plan) {
         const Band* band = plan.find(Measured::outside);
-        return band ? amount_text(*band) : std::string("none");
+        return band ? amount_text(*band) : std::string(say("none"));
     }, true);
     return "\n" + text::lay_out(table, width);
 }
 
 std::string breathed(const Study& study, const std::vector<PlanBands>& plans, std::size_t width)
 {
-    TextTable table = beside("Lead that the crew breathed", plans, true);
+    TextTable table = beside(say("Lead that the crew breathed"), plans, true);
     for (const StudyColumn& column : study.basis.columns) {
         if (column.what != Measured::exposure) continue;
-        add_row(table, column.title, plans, [&](const PlanBands& plan) {
+        add_row(table, called(column.title), plans, [&](const PlanBands& plan) {
             const Band* band = plan.find(column.what, column.which);
-            return band ? exposure_text(*band) : std::string("none");
+            return band ? exposure_text(*band) : std::string(say("none"));
         }, true);
     }
-    return table.rows.empty() ? std::string() : "\n" + text::lay_out(table, width) + text::paragraph(exposure_note, width);
+    return table.rows.empty() ? std::string() : "\n" + text::lay_out(table, width) + text::paragraph(say(exposure_note), width);
 }
 
 std::string ways_out(const std::vector<PlanBands>& plans, std::size_t width)
 {
-    TextTable table = beside("Way out, share of what got out", plans, false);
+    TextTable table = beside(say("Way out, share of what got out"), plans, false);
     for (std::size_t p = 1; p < dust::pathway_count; ++p) {
         const auto pathway = static_cast<dust::Pathway>(p);
         if (pathway == dust::Pathway::recovered) continue;
-        add_row(table, word_of(pathway), plans, [&](const PlanBands& plan) {
+        add_row(table, say(word_of(pathway)), plans, [&](const PlanBands& plan) {
             for (const PathwayBand& band : plan.pathways)
                 if (band.pathway == pathway) return band.rank > 0 ? fmt::format("{}. {}", band.rank, told_share(band)) : told_share(band);
-            return std::string("none");
+            return std::string(say("none"));
         });
     }
     return "\n" + text::lay_out(table, width);
@@ -111,16 +115,16 @@ std::string ways_out(const std::vector<PlanBands>& plans, std::size_t width)
 
 std::string influences(const std::vector<PlanBands>& plans, std::size_t width)
 {
-    TextTable table = beside("What moves the result most", plans, false);
+    TextTable table = beside(say("What moves the result most"), plans, false);
     const auto tell = [](const std::vector<Influence>& all, std::size_t runs) {
         std::string text;
         for (const Influence& influence : beyond_chance(all, runs))
-            text += fmt::format("{}{} {:+.2f}", text.empty() ? "" : "\n", uncertainties[influence.parameter].title, influence.correlation);
-        return text.empty() ? std::string("none stands out from chance") : text;
+            text += fmt::format("{}{} {:+.2f}", text.empty() ? "" : "\n", say(uncertainties[influence.parameter].title), influence.correlation);
+        return text.empty() ? std::string(say("none stands out from chance")) : text;
     };
-    add_row(table, "Lead on the work room's floor", plans, [&](const PlanBands& plan) { return tell(plan.on_floor, plan.runs); });
-    add_row(table, "Lead that got out", plans, [&](const PlanBands& plan) { return tell(plan.on_outside, plan.runs); });
-    return "\n" + text::lay_out(table, width) + text::paragraph("Figures are rank correlations over the runs: +1 when more of it always means more lead, -1 when less.", width);
+    add_row(table, say("Lead on the work room's floor"), plans, [&](const PlanBands& plan) { return tell(plan.on_floor, plan.runs); });
+    add_row(table, say("Lead that got out"), plans, [&](const PlanBands& plan) { return tell(plan.on_outside, plan.runs); });
+    return "\n" + text::lay_out(table, width) + text::paragraph(say("Figures are rank correlations over the runs: +1 when more of it always means more lead, -1 when less."), width);
 }
 
 }
@@ -130,13 +134,13 @@ std::string study_sheet(const Study& study, std::size_t width)
     insist(width >= 60, "a study on a terminal needs 60 columns");
     std::vector<PlanBands> plans;
     for (std::size_t plan = 0; plan < study.basis.plans.size(); ++plan) plans.push_back(bands_of(study, plan));
-    std::string out = text::paragraph(study.basis.scenario.title, width);
-    for (const PlanBands& plan : plans) out += text::paragraph(fmt::format("{}: {}", plan.name, plan.title), width);
-    out += text::paragraph(fmt::format("Book: {}", study.basis.book.title), width);
+    std::string out = text::paragraph(say(study.basis.scenario.title), width);
+    for (const PlanBands& plan : plans) out += text::paragraph(fmt::format("{}: {}", plan.name, say(plan.title)), width);
+    out += text::paragraph(say_with("Book: {}", say(study.basis.book.title)), width);
     out += "\n" + outcomes(plans, width) + loadings(study, plans, width) + breathed(study, plans, width) + ways_out(plans, width);
     const auto fewest = std::min_element(plans.begin(), plans.end(), [](const PlanBands& a, const PlanBands& b) { return a.runs < b.runs; });
     if (fewest->runs >= fewest_for_a_band) out += influences(plans, width);
-    return out + "\n" + text::paragraph(source_line(*fewest), width) + text::paragraph(as_sentence(std::string(model_note)) + ".", width);
+    return out + "\n" + text::paragraph(source_line(*fewest), width) + text::paragraph(as_sentence(std::string(say(model_note))) + ".", width);
 }
 
 }

@@ -3,6 +3,7 @@
 #include "core/insist.hpp"
 #include "debrief/fault_mark.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 #include "text/svg.hpp"
 
@@ -17,6 +18,9 @@ namespace flapdoor::debrief {
 
 namespace svg = text::svg;
 using text::Element;
+using text::say;
+using text::say_with;
+using text::say_number;
 
 namespace {
 
@@ -129,8 +133,8 @@ Element bar(const StepLine& step, const Times& times, double top)
     const bool is_done = step.outcome == job::Outcome::done;
     const char* look = !is_done ? "card idle" : step.faults.empty() ? "card" : "card blamed";
     Element shape = svg::rect(x, row_middle(top, step.phase) - bar_height / 2.0, long_as, bar_height).with("class", look);
-    const std::string_view refused = step.outcome == job::Outcome::refused ? ", refused" : is_done ? "" : ", not needed";
-    shape.add(Element("title").say(fmt::format("{} {}, {}{}", step.number, step.title, text::show_clock(step.start), refused)));
+    const std::string_view refused = step.outcome == job::Outcome::refused ? say(", refused") : is_done ? "" : say(", not needed");
+    shape.add(Element("title").say(fmt::format("{} {}, {}{}", step.number, say(step.title), text::show_clock(step.start), refused)));
     return shape;
 }
 
@@ -153,9 +157,9 @@ void draw_signs(const Cluster& cluster, double top, Element& drawing)
 
 std::string description(const Report& report, const Times& times)
 {
-    return fmt::format("{} from {} to {}; {} marked at the first step each speaks of. The table of steps says the same in words.",
-                       counted(report.steps.size(), "step", "steps"), text::show_clock(times.from), text::show_clock(times.to),
-                       counted(report.faults.size(), "fault", "faults"));
+    return say_with("{} from {} to {}; {} marked at the first step each speaks of. The table of steps says the same in words.",
+                       say_number("{} step", "{} steps", report.steps.size()), text::show_clock(times.from), text::show_clock(times.to),
+                       say_number("{} fault", "{} faults", report.faults.size()));
 }
 
 }
@@ -168,7 +172,7 @@ Element timeline(const Report& report)
     place(clusters, report, times);
     const double top = height_of(clusters) + 16.0, bottom = top + row_height * phase_count;
 
-    Element drawing = svg::drawing(width, bottom + 22.0, "Steps over the day", description(report, times));
+    Element drawing = svg::drawing(width, bottom + 22.0, say("Steps over the day"), description(report, times));
     draw_rows(top, drawing);
     draw_hours(times, top, bottom, drawing);
     for (const Cluster& cluster : clusters) draw_drop(cluster, report.steps[cluster.step], times, top, drawing);

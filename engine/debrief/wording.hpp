@@ -3,6 +3,7 @@
 #include "dust/ledger.hpp"
 #include "job/step_kind.hpp"
 #include "rules/rule.hpp"
+#include "text/language.hpp"
 
 #include <span>
 #include <string>
@@ -12,19 +13,19 @@
 namespace flapdoor::debrief {
 
 /// Stands beside every loading.
-inline constexpr std::string_view model_note = "training model, not a clearance prediction";
+inline constexpr std::string_view model_note = text::to_say("training model, not a clearance prediction");
 
 /// The same beside a loading of a single run.
-inline constexpr std::string_view loading_note = "single run, no band; training model, not a clearance prediction";
+inline constexpr std::string_view loading_note = text::to_say("single run, no band; training model, not a clearance prediction");
 
 /// Stands with every exposure.
 inline constexpr std::string_view exposure_note =
-    "Inhalable lead in the air that they breathe, outside any respirator, averaged over eight hours. Between jobs of one kind real exposures differ "
-    "many times over: only sampling tells what somebody breathed.";
+    text::to_say("Inhalable lead in the air that they breathe, outside any respirator, averaged over eight hours. Between jobs of one kind real exposures differ "
+    "many times over: only sampling tells what somebody breathed.");
 
 /// Stands below every score.
 inline constexpr std::string_view score_note =
-    "A teaching score for one rule book and one scenario. It is no certification, no clearance and no legal finding.";
+    text::to_say("A teaching score for one rule book and one scenario. It is no certification, no clearance and no legal finding.");
 
 /// What nobody may forget who reads a debrief, shortest first things first.
 std::span<const std::string_view> cautions();
@@ -50,7 +51,8 @@ std::string show_roughly(Picograms amount);
 /// First letter large; sentences of the marking sheet may begin with `card 5`.
 std::string as_sentence(std::string text);
 
-/// `1 card`, `3 cards`.
-std::string counted(std::size_t count, std::string_view one, std::string_view many);
+/// The name of a room, a surface or a person in the language spoken. What the program puts together from names ("Back
+/// bedroom, floor") is looked up piece by piece.
+std::string called(std::string_view name);
 
 }

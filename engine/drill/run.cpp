@@ -21,9 +21,9 @@ std::vector<job::Parameter> parameters(const job::Step& step)
 
 }
 
-std::optional<std::string> why_not(const site::Site& site, const job::Card& card)
+std::optional<text::Sentence> why_not(const site::Site& site, const job::Card& card)
 {
-    if (card.by.empty()) return "nobody is named to do it";
+    if (card.by.empty()) return text::to_say("nobody is named to do it");
     if (!std::holds_alternative<job::ReturnToSite>(card.step))
         if (site::Refusal absent = site::must_be_on_site(site, card.by)) return absent;
     return std::visit([&](const auto& step) { return site::why_not(site, step, card.by); }, card.step);

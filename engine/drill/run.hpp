@@ -44,6 +44,6 @@ site::Site begin(const job::Scenario& scenario, const RunOptions& options);
 StepHash carry_out_card(site::Site& site, const job::Card& card, int index);
 
 /// Why the card cannot be carried out on the site as it is; nothing when it can.
-std::optional<std::string> why_not(const site::Site& site, const job::Card& card);
+std::optional<text::Sentence> why_not(const site::Site& site, const job::Card& card);
 
 }

@@ -3,6 +3,7 @@
 #include "core/fields.hpp"
 #include "core/quantity.hpp"
 #include "job/ids.hpp"
+#include "text/sentence.hpp"
 
 #include <string>
 #include <vector>
@@ -61,7 +62,7 @@ struct LogEntry {
     std::vector<PersonId> by;
     std::vector<Parameter> with;
     Outcome outcome = Outcome::done;
-    std::string reason;         ///< why it was refused or not needed
+    text::Sentence reason;      ///< why it was refused or not needed
     Time start{}, end{};        ///< time of day, seconds since midnight
     std::vector<Measure> measured;
 };

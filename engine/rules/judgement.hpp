@@ -1,20 +1,14 @@
 #pragma once
 
 #include "core/quantity.hpp"
+#include "text/sentence.hpp"
 
 #include <string>
 #include <vector>
 
 namespace flapdoor::rules {
 
-/// A sentence as a pattern and the parts that go into it, so that both can be translated: "{0} was never done.".
-struct Sentence {
-    std::string pattern;
-    std::vector<std::string> parts;
-
-    std::string text() const;   ///< English, parts put in, first letter a capital
-    friend bool operator==(const Sentence&, const Sentence&) = default;
-};
+using text::Sentence;
 
 /// One way in which a rule was broken.
 struct Fault {

@@ -2,6 +2,7 @@
 
 #include "rules/nearest_order.hpp"
 #include "rules/run_task.hpp"
+#include "rules/telling.hpp"
 #include "rules/vocabulary.hpp"
 
 #include <fmt/format.h>
@@ -9,6 +10,9 @@
 #include <algorithm>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
@@ -18,22 +22,22 @@ SheetRule sheet_rule(const Rule& rule, const Verdict& verdict, Quarters lost)
     return {rule.id.text, rule.says, rule.cite, rule.reason, rule.harm, rule.weight_class, rule.weight, rule.is_critical, lost, verdict.faults, verdict.roots};
 }
 
-std::string entry_text(const job::LogEntry& entry) { return fmt::format("card {} ({})", entry.card + 1, title_of(entry.step)); }
+text::Sentence entry_text(const job::LogEntry& entry) { return sentence("card {} ({})", entry.card + 1, title_of(entry.step)); }
 
 /// The kinds of step a missing card's key begins with, as people call them: "Vacuum the walls or Wipe the walls".
-std::string missing_title(const std::string& key)
+text::Sentence missing_title(const std::string& key)
 {
     const std::string kinds = key.substr(0, key.find(' '));
-    std::string titles;
+    text::Sentence titles;
     for (std::size_t from = 0; from <= kinds.size();) {
         const std::size_t slash = std::min(kinds.find('/', from), kinds.size());
         const std::string kind = kinds.substr(from, slash - from);
         if (!find_step(kind)) return key;
-        titles += fmt::format("{}{}", titles.empty() ? "" : " or ", title_of(kind));
+        titles = listed(std::move(titles), title_of(kind));
         from = slash + 1;
     }
     const std::size_t thing = key.rfind("this=");
-    return thing == std::string::npos ? titles : fmt::format("{} ({})", titles, key.substr(thing + 5));
+    return thing == std::string::npos ? titles : text::Sentence("{} ({})", {titles, key.substr(thing + 5)});
 }
 
 class SheetWriter {
@@ -70,7 +74,7 @@ private:
     void add_step(const PlacedCard& placed)
     {
         const int entry = run_.entry_of[at(placed.card)];
-        sheet_.legal_order.push_back({entry, entry < 0 ? missing_title(run_.task.cards[at(placed.card)].id) : std::string(), placed.is_moved});
+        sheet_.legal_order.push_back({entry, entry < 0 ? missing_title(run_.task.cards[at(placed.card)].id) : text::Sentence(), placed.is_moved});
     }
 
     void check_cut(const Passing& passing)
@@ -100,16 +104,16 @@ private:
         if (line.rule >= 0)
             for (const Fault& fault : verdict(line.rule).faults)
                 if (fault.missing == key) return fault.what;
-        return {"{0} is missing.", {key}};
+        return sentence("{0} is missing.", missing_title(key));
     }
 
     Sentence moved_sentence(const MoveLine& line, const job::LogEntry& entry) const
     {
-        if (line.before < 0) return {"{0} must move.", {entry_text(entry)}};
+        if (line.before < 0) return sentence("{0} must move.", entry_text(entry));
         const auto text_of = [&](int card) { return entry_text(log_.entries[at(run_.entry_of[at(card)])]); };
-        if (line.before == line.card) return {"{0} must move: it belongs before {1}.", {entry_text(entry), text_of(line.after)}};
-        if (line.after == line.card) return {"{0} must move: {1} belongs before it.", {entry_text(entry), text_of(line.before)}};
-        return {"{0} must move: {1} belongs before {2}.", {entry_text(entry), text_of(line.before), text_of(line.after)}};
+        if (line.before == line.card) return sentence("{0} must move: it belongs before {1}.", entry_text(entry), text_of(line.after));
+        if (line.after == line.card) return sentence("{0} must move: {1} belongs before it.", entry_text(entry), text_of(line.before));
+        return sentence("{0} must move: {1} belongs before {2}.", entry_text(entry), text_of(line.before), text_of(line.after));
     }
 
     void add_broken(const BrokenRule& broken)
@@ -152,7 +156,7 @@ void add_rules(std::vector<std::string>& lines, std::string_view title, const st
         const std::string cite = rule.cite.empty() ? std::string() : fmt::format(" [{}]", rule.cite);
         const std::string points = shows_points ? fmt::format(" -{}", points_text(rule.lost)) : std::string();
         lines.push_back(fmt::format("  {}{}: {}{}{}", rule.rule, rule.is_critical ? "!" : "", rule.says, cite, points));
-        for (const Fault& fault : rule.faults) lines.push_back("    " + fault.what.text());
+        for (const Fault& fault : rule.faults) lines.push_back("    " + text::as_sentence(fault.what.english()));
         if (!rule.faults.empty()) lines.push_back("    Why: " + rule.reason);
     }
 }
@@ -174,17 +178,18 @@ MarkingSheet marking_sheet(const RuleBook& book, const job::Scenario& scenario, 
     return sheet;
 }
 
-std::vector<std::string> why_not_passed(const MarkingSheet& sheet)
+std::vector<Sentence> why_not_passed(const MarkingSheet& sheet)
 {
-    std::vector<std::string> reasons, critical;
+    std::vector<Sentence> reasons;
+    Sentence critical;
     for (const std::string& id : sheet.critical) {
         const auto followed = std::find_if(sheet.consequences.begin(), sheet.consequences.end(), [&](const SheetRule& rule) { return rule.rule == id && !rule.roots.empty(); });
-        critical.push_back(followed == sheet.consequences.end() ? id : fmt::format("{} (follows from {})", id, fmt::join(followed->roots, ", ")));
+        critical = joined(std::move(critical), followed == sheet.consequences.end() ? Sentence(id) : sentence("{} (follows from {})", id, fmt::format("{}", fmt::join(followed->roots, ", "))));
     }
-    if (!critical.empty()) reasons.push_back(fmt::format("critical {}", fmt::join(critical, ", ")));
+    if (!critical.empty()) reasons.push_back(sentence("critical {}", critical));
     if (!sheet.cut || sheet.cut->is_met) return reasons;
-    if (sheet.lost > whole_points(sheet.cut->most_lost)) reasons.push_back(fmt::format("{} points lost, at most {}", points_text(sheet.lost), sheet.cut->most_lost));
-    if (is_less(sheet.score, reduced(sheet.cut->least_percent, 100))) reasons.push_back(fmt::format("{} left, at least {} %", percent_text(sheet.score), sheet.cut->least_percent));
+    if (sheet.lost > whole_points(sheet.cut->most_lost)) reasons.push_back(sentence("{} points lost, at most {}", points_text(sheet.lost), sheet.cut->most_lost));
+    if (is_less(sheet.score, reduced(sheet.cut->least_percent, 100))) reasons.push_back(sentence("{} left, at least {} %", percent_text(sheet.score), sheet.cut->least_percent));
     return reasons;
 }
 
@@ -210,9 +215,13 @@ std::vector<std::string> print_out(const MarkingSheet& sheet)
     lines.push_back(fmt::format("Wanted {} points, lost {} -> {} of {} = {}.", points_text(wanted), points_text(sheet.lost), points_text(wanted - sheet.lost),
                                 points_text(wanted), percent_text(sheet.score)));
     if (!sheet.outside.empty()) lines.push_back(fmt::format("The book is out of force here: {}.", sheet.outside));
-    if (!sheet.is_passed) lines.push_back(fmt::format("NOT PASSED: {}.", fmt::join(why_not_passed(sheet), "; ")));
+    if (!sheet.is_passed) {
+        std::vector<std::string> reasons;
+        for (const Sentence& reason : why_not_passed(sheet)) reasons.push_back(reason.english());
+        lines.push_back(fmt::format("NOT PASSED: {}.", fmt::join(reasons, "; ")));
+    }
     if (!sheet.moves.empty()) lines.push_back(fmt::format("Fewest cards to move: {}", sheet.fewest_moves));
-    for (const SheetMove& move : sheet.moves) lines.push_back(fmt::format("  {} -{}", move.what.text(), points_text(move.lost)));
+    for (const SheetMove& move : sheet.moves) lines.push_back(fmt::format("  {} -{}", text::as_sentence(move.what.english()), points_text(move.lost)));
     add_rules(lines, "Rules of order broken", sheet.broken, true);
     add_rules(lines, "Other rules broken", sheet.lines, true);
     add_rules(lines, "Consequences, not weighed", sheet.consequences, false);

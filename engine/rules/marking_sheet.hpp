@@ -37,7 +37,7 @@ struct SheetRule {
 /// A card in a legal order nearest to the run's own.
 struct SheetStep {
     int entry = -1;             ///< in the log; -1 for a card that has to be put in
-    std::string missing;        ///< what is put in, as people call it
+    Sentence missing;           ///< what is put in, as people call it
     bool is_moved = false;
 };
 
@@ -79,12 +79,12 @@ MarkingSheet marking_sheet(const RuleBook& book, const std::vector<Verdict>& ver
 
 /// Why the run is not passed, each reason in a few words: "critical no-open-flame, verification-passed (follows from
 /// wet-cloth)", "15 points lost, at most 12". Empty when it is passed.
-std::vector<std::string> why_not_passed(const MarkingSheet& sheet);
+std::vector<Sentence> why_not_passed(const MarkingSheet& sheet);
 
 /// Cards of the legal order that stay together as they are, or one that is moved or put in.
 struct SheetStretch {
     int first = -1, last = -1;  ///< entries of the log; -1 for a card that has to be put in
-    std::string missing;        ///< what is put in, as people call it
+    Sentence missing;           ///< what is put in, as people call it
     bool is_moved = false;
 };
 std::vector<SheetStretch> legal_stretches(const MarkingSheet& sheet);

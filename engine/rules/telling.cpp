@@ -2,50 +2,62 @@
 
 #include "rules/things.hpp"
 #include "rules/vocabulary.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
 namespace flapdoor::rules {
 
-std::string card_text(const Evidence& evidence, int entry)
+using text::sentence;
+using text::Sentence;
+using text::to_say;
+
+Sentence card_text(const Evidence& evidence, int entry)
 {
-    if (entry < 0) return "no card";
+    if (entry < 0) return to_say("no card");
     const job::LogEntry& found = evidence.entry(entry);
-    return fmt::format("card {} ({})", found.card + 1, title_of(found.step));
+    return sentence("card {} ({})", found.card + 1, title_of(found.step));
 }
 
-std::string spot_title(const Spot& spot)
+Sentence quoted(const Sentence& words) { return {"\"{}\"", {words}}; }
+
+/// "one", "one or another".
+Sentence listed(Sentence before, Sentence last) { return before.empty() ? last : sentence("{} or {}", std::move(before), std::move(last)); }
+
+Sentence joined(Sentence before, Sentence next) { return before.empty() ? next : Sentence("{}, {}", {std::move(before), std::move(next)}); }
+
+Sentence spot_title(const Spot& spot)
 {
     if (spot.moment) {
         switch (*spot.moment) {
-        case Moment::start: return "the start";
-        case Moment::first_dust: return "the first work on paint";
-        case Moment::last_dust: return "the last work on paint";
-        case Moment::passed: return "the passed verification";
-        case Moment::end: return "the end";
+        case Moment::start: return to_say("the start");
+        case Moment::first_dust: return to_say("the first work on paint");
+        case Moment::last_dust: return to_say("the last work on paint");
+        case Moment::passed: return to_say("the passed verification");
+        case Moment::end: return to_say("the end");
         }
     }
     if (!spot.state.empty()) {
         const bool is_failing = !spot.is.words.empty() && spot.is.words.front() == "false";
-        return fmt::format("\"{}\"", state_text(spot.state, !is_failing));
+        return quoted(state_text(spot.state, !is_failing));
     }
-    std::string titles;
-    for (const std::string& step : spot.step.words) titles += fmt::format("{}\"{}\"", titles.empty() ? "" : " or ", title_of(step));
+    Sentence titles;
+    for (const std::string& step : spot.step.words) titles = listed(std::move(titles), quoted(title_of(step)));
     if (!titles.empty()) return titles;
-    if (const MeasureWords* words = find_measure_words(spot.measured)) return fmt::format("a card with {}", words->title);
-    if (spot.phase) return fmt::format("a card of the {} phase", word_of(*spot.phase));
-    return "a card";
+    if (const MeasureWords* words = find_measure_words(spot.measured)) return sentence("a card with {}", words->title);
+    if (spot.phase) return sentence("a card of the {} phase", word_of(*spot.phase));
+    return to_say("a card");
 }
 
-std::string state_text(const std::string& state, bool held)
+Sentence state_text(const std::string& state, bool held)
 {
     const StateWords* words = find_state(state);
-    return std::string(words ? (held ? words->held : words->failed) : std::string_view(state));
+    return words ? (held ? words->held : words->failed) : std::string_view(state);
 }
 
-std::string thing_text(const Evidence& evidence, const std::string& self)
+Sentence thing_text(const Evidence& evidence, const std::string& self)
 {
-    return self.empty() ? std::string() : fmt::format(" ({})", title_of_thing(self, evidence.scenario()));
+    return self.empty() ? Sentence() : Sentence(" ({})", {title_of_thing(self, evidence.scenario())});
 }
 
 std::string missing_key(const Spot& spot, const std::string& self)

@@ -9,16 +9,23 @@
 namespace flapdoor::rules {
 
 /// `card 9 (Work on the paint)`; `the start` when no card was being carried out.
-std::string card_text(const Evidence& evidence, int entry);
+text::Sentence card_text(const Evidence& evidence, int entry);
+
+/// A title in quotation marks, and two with an "or" between them (or the second alone).
+text::Sentence quoted(const text::Sentence& words);
+text::Sentence listed(text::Sentence before, text::Sentence last);
+
+/// The same with a comma.
+text::Sentence joined(text::Sentence before, text::Sentence next);
 
 /// What a spot names, for a sentence: `"Post warning signs"`, `"Vacuum the walls" or "Wipe the walls"`.
-std::string spot_title(const Spot& spot);
+text::Sentence spot_title(const Spot& spot);
 
 /// `the signs were not up`.
-std::string state_text(const std::string& state, bool held);
+text::Sentence state_text(const std::string& state, bool held);
 
 /// ` (north register)` for the thing a rule is about, or nothing.
-std::string thing_text(const Evidence& evidence, const std::string& self);
+text::Sentence thing_text(const Evidence& evidence, const std::string& self);
 
 /// The missing card's key: the same for the same card in every rule.
 std::string missing_key(const Spot& spot, const std::string& self);

@@ -1,5 +1,6 @@
 #include "rules/value_match.hpp"
 
+#include "text/language.hpp"
 #include "text/quote.hpp"
 #include "text/show.hpp"
 #include "text/units.hpp"
@@ -159,7 +160,7 @@ std::string show_measure(double value, job::MeasureKind kind)
 {
     using job::MeasureKind;
     switch (kind) {
-    case MeasureKind::truth: return value != 0.0 ? "yes" : "no";
+    case MeasureKind::truth: return std::string(value != 0.0 ? text::to_say("yes") : text::to_say("no"));
     case MeasureKind::length: return text::show_short(Length{value});
     case MeasureKind::area: return text::show_short(Area{value});
     case MeasureKind::time: return text::show(Time{value});

@@ -86,7 +86,7 @@ Done wipe_items(Site& site, const Team& by, const WipeKind& how, const std::func
     const auto sections = std::count_if(items.begin(), items.end(), [](const Item& item) { return item.kind == ItemKind::floor; });
     measure(site, "sections", "", job::MeasureKind::number, static_cast<double>(sections));
     settle_verification(site);
-    if (!was_needed) return {false, "nothing is due to be wiped there"};
+    if (!was_needed) return {false, to_say("nothing is due to be wiped there")};
     return {};
 }
 
@@ -112,7 +112,7 @@ Done dry_wipe_items(Site& site, const Team& by, bool is_dry_cloth)
         }
     }
     settle_verification(site);
-    if (!was_needed) return {false, "no surface has failed twice"};
+    if (!was_needed) return {false, to_say("no surface has failed twice")};
     return {};
 }
 
@@ -148,7 +148,7 @@ Done clean_again(Site& site, const Team& by, const job::Supply* vacuum_with, boo
         if (item.is_vacuumed_again && item.is_wiped_again) item.state = ItemState::second_wipe_due;
         item.wet_until = site.now + site.scenario.drying;
     }
-    if (!was_needed) return {false, "nothing failed and no dust was seen"};
+    if (!was_needed) return {false, to_say("nothing failed and no dust was seen")};
     return {};
 }
 

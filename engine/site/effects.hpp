@@ -2,6 +2,8 @@
 
 #include "job/step.hpp"
 #include "site/site.hpp"
+#include "text/language.hpp"
+#include "text/sentence.hpp"
 
 #include <optional>
 #include <string>
@@ -9,17 +11,20 @@
 
 namespace flapdoor::site {
 
+using text::sentence;
+using text::to_say;
+
 /// Who carries a card out.
 using Team = std::vector<job::PersonId>;
 
 /// Why a card cannot be carried out now; nothing when it can. A rule broken is no refusal: the card is carried out and
 /// the marking tells.
-using Refusal = std::optional<std::string>;
+using Refusal = std::optional<text::Sentence>;
 
 /// What came of a card that was carried out.
 struct Done {
     bool was_needed = true;
-    std::string why = {};   ///< when it was not
+    text::Sentence why = {};    ///< when it was not
 };
 
 // The effect of each step card, one file each in site/steps. A step kind without its two functions does not link.

@@ -13,7 +13,7 @@ Refusal must_be_inside(const Site& site, const Team& by)
 {
     if (!site.has_begun) return std::nullopt;
     for (const job::PersonId& id : by)
-        if (const Worker& who = worker(site, id); !who.is_inside) return who.title + " is outside the work area; enter first";
+        if (const Worker& who = worker(site, id); !who.is_inside) return sentence("{} is outside the work area; enter first", who.title);
     return std::nullopt;
 }
 
@@ -21,49 +21,49 @@ Refusal must_be_outside(const Site& site, const Team& by)
 {
     if (!site.has_begun) return std::nullopt;
     for (const job::PersonId& id : by)
-        if (const Worker& who = worker(site, id); who.is_inside) return who.title + " is in the work area; leave first";
+        if (const Worker& who = worker(site, id); who.is_inside) return sentence("{} is in the work area; leave first", who.title);
     return std::nullopt;
 }
 
 Refusal must_be_on_site(const Site& site, const Team& by)
 {
     for (const job::PersonId& id : by)
-        if (const Worker& who = worker(site, id); !who.is_on_site) return who.title + " is off the site";
+        if (const Worker& who = worker(site, id); !who.is_on_site) return sentence("{} is off the site", who.title);
     return std::nullopt;
 }
 
 Refusal must_have_card(const Site& site)
 {
-    Refusal refusal = "there is no card to compare the cloth with";
+    Refusal refusal = to_say("there is no card to compare the cloth with");
     for (const job::Supply& supply : site.scenario.supplies)
         if (supply.kind == job::SupplyKindOf::card) {
-            refusal = must_have(site, supply.id, {job::SupplyKindOf::card}, "");
+            refusal = must_have(site, supply.id, {job::SupplyKindOf::card}, to_say("to compare the cloth with"));
             if (!refusal) return std::nullopt;
         }
     return refusal;
 }
 
-Refusal must_have(const Site& site, const job::SupplyId& id, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose)
+Refusal must_have(const Site& site, const job::SupplyId& id, std::initializer_list<job::SupplyKindOf> kinds, std::string_view purpose)
 {
     const job::Supply* supply = find_supply(site, id);
-    if (supply == nullptr) return "nothing is chosen " + purpose;
-    if (std::find(kinds.begin(), kinds.end(), supply->kind) == kinds.end()) return supply->title + " cannot be used " + purpose;
+    if (supply == nullptr) return sentence("nothing is chosen {}", purpose);
+    if (std::find(kinds.begin(), kinds.end(), supply->kind) == kinds.end()) return sentence("{} cannot be used {}", supply->title, purpose);
     const bool is_staged = std::find(site.staged.begin(), site.staged.end(), id) != site.staged.end();
     if (site.has_begun && entrance(site).flap && !is_staged) return supply->title + " was left outside the flap door; fetch it first";
     return std::nullopt;
 }
 
-Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, const std::string& wanted)
+Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, std::string_view wanted)
 {
     if (std::find(kinds.begin(), kinds.end(), opening.plan.kind) != kinds.end()) return std::nullopt;
-    return opening.plan.title + " is not " + wanted;
+    return sentence("{} is not {}", opening.plan.title, wanted);
 }
 
-Refusal must_be_way(const Site& site, const job::OpeningId& id, const std::string& direction)
+Refusal must_be_way(const Site& site, const job::OpeningId& id, std::string_view otherwise)
 {
     const OpeningState& asked = opening(site, id);
-    if (&asked != &entrance(site)) return asked.plan.title + " is not the way " + direction + " the work area";
-    if (asked.is_covered) return asked.plan.title + " is covered; nobody gets through";
+    if (&asked != &entrance(site)) return text::Sentence(otherwise, {asked.plan.title});
+    if (asked.is_covered) return sentence("{} is covered; nobody gets through", asked.plan.title);
     return std::nullopt;
 }
 

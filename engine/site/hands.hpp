@@ -21,14 +21,14 @@ Refusal must_be_on_site(const Site& site, const Team& by);
 Refusal must_have_card(const Site& site);
 
 /// Refuses when a supply is not of a kind that can serve at all, or is left outside a hung flap.
-Refusal must_have(const Site& site, const job::SupplyId& supply, std::initializer_list<job::SupplyKindOf> kinds, const std::string& purpose);
+Refusal must_have(const Site& site, const job::SupplyId& supply, std::initializer_list<job::SupplyKindOf> kinds, std::string_view purpose);
 
 /// Refuses when the opening is not of that kind.
-Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, const std::string& wanted);
+Refusal must_be(const OpeningState& opening, std::initializer_list<job::OpeningKindOf> kinds, std::string_view wanted);
 
 /// Refuses when that opening is not where people pass, or nobody can get through it.
-/// @param direction  "out of" or "into"
-Refusal must_be_way(const Site& site, const job::OpeningId& id, const std::string& direction);
+/// @param otherwise  what to say then, with a blank for the opening
+Refusal must_be_way(const Site& site, const job::OpeningId& id, std::string_view otherwise);
 
 /// The first refusal of several.
 Refusal first_of(std::initializer_list<Refusal> refusals);

@@ -49,6 +49,15 @@ std::string_view code_of(Language language) { return codes[static_cast<std::size
 
 std::string_view name_of(Language language) { return names[static_cast<std::size_t>(language)]; }
 
+Language language_asked(const std::string& asked)
+{
+    const auto coded = [](std::string_view code) { return code.starts_with("es") && (code.size() == 2 || code.find_first_of("_.:@-") == 2) ? Language::spanish : Language::english; };
+    if (!asked.empty()) return coded(asked);
+    for (const char* name : {"LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG"})
+        if (const char* set = std::getenv(name); set != nullptr && *set != '\0') return coded(set);
+    return Language::english;
+}
+
 void speak(Language language, const std::string& catalogs)
 {
     if (!catalogs.empty()) open_catalogs(catalogs);

@@ -19,6 +19,10 @@ std::string_view code_of(Language language);
 /// Its own name for itself: "English", "Español".
 std::string_view name_of(Language language);
 
+/// What somebody asks for: by a code such as "es" or "es_MX.UTF-8", or when nothing is asked by the environment (LANGUAGE, LC_ALL,
+/// LC_MESSAGES, LANG, in the order in which gettext looks). What is unknown is English.
+Language language_asked(const std::string& asked = {});
+
 /// Speaks that language from now on; English from the start. Any thread may be speaking meanwhile.
 /// @param catalogs  folder with the compiled catalogs; a missing one leaves English. The first call that names one decides
 void speak(Language language, const std::string& catalogs = {});
@@ -37,6 +41,7 @@ std::string_view say_counted(std::string_view one, std::string_view many, unsign
 /// A sentence that a catalog holds, where it is written down but not yet shown: tables of words, titles. Does nothing but
 /// mark it for the collecting of sentences.
 constexpr std::string_view to_say(std::string_view english) { return english; }
+constexpr std::string_view to_say_of(std::string_view /*context*/, std::string_view english) { return english; }
 
 /// What goes into a blank: a text as it is, a whole number as digits. Figures with units come from text/show.hpp.
 inline std::string blank(std::string_view text) { return std::string(text); }

@@ -216,6 +216,6 @@ TEST_CASE("steps that were refused say so on the page")
     const auto made = small_job::make(small_job::signs + small_job::shut + small_job::shut + R"({ do = "take-down-flap", by = ["ann"], opening = "door" },)");
     const std::string html = page(made.report);
     REQUIRE(made.report.steps.back().outcome == job::Outcome::refused);
-    CHECK(count(html, text::escaped("refused: " + made.report.steps.back().reason)) == 1);
+    CHECK(count(html, text::escaped("refused: " + made.report.steps.back().reason.english())) == 1);
     CHECK(count(html, "card idle") >= 1);
 }

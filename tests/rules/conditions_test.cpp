@@ -24,7 +24,7 @@ Ruling ruling(const std::string& lines, const SmallJob& job) { return verdict(li
 std::string what(const std::string& lines, const SmallJob& job)
 {
     const Verdict found = verdict(lines, job);
-    return found.faults.empty() ? std::string() : found.faults.front().what.text();
+    return found.faults.empty() ? std::string() : text::as_sentence(found.faults.front().what.english());
 }
 
 Act twice(std::string label, job::Step step, double minute)
@@ -145,7 +145,7 @@ TEST_CASE("while: during cards, a state that must not hold, an object of its own
     opened.at("scrape").states.push_back(ends("window-closed", "window"));
     const Verdict broken = verdict(window, opened);
     CHECK(broken.ruling == Ruling::broken);
-    CHECK(broken.faults.front().what.text() == "At 09:55, card 19 (Leave the work area), the window was not closed (West window).");
+    CHECK(broken.faults.front().what.english() == "At 09:55, card 19 (Leave the work area), the window was not closed (West window).");
     CHECK(ruling(R"(when = { while = { state = "signs-up", during = "sweep-floor" } })", good_job()) == Ruling::not_applicable);
 }
 

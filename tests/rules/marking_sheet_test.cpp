@@ -60,7 +60,7 @@ TEST_CASE("a missing card is charged once, its other rules are consequences")
     CHECK(sheet.consequences.front().rule == "light");
     REQUIRE(sheet.moves.size() == 1);
     CHECK(sheet.moves.front().entry == -1);
-    CHECK(sheet.moves.front().what.text() == "\"Post warning signs\" was not done before card 17 (Work on the paint).");
+    CHECK(sheet.moves.front().what.english() == "\"Post warning signs\" was not done before card 17 (Work on the paint).");
 }
 
 TEST_CASE("a rule whose root is broken is listed, not weighed, and still wanted")
@@ -110,8 +110,8 @@ TEST_CASE("a book's cut fails a run that breaks nothing critical")
     const MarkingSheet by_score = sheet("[passing]\nscore = 98\n");
     CHECK_FALSE(by_score.is_passed);
     CHECK(by_score.critical.empty());
-    CHECK(why_not_passed(by_score) == std::vector<std::string>{"97.0 % left, at least 98 %"});
-    CHECK(why_not_passed(sheet("[passing]\nmost-lost = 2\n")) == std::vector<std::string>{"3 points lost, at most 2"});
+    CHECK(why_not_passed(by_score) == std::vector{text::sentence("{} left, at least {} %", "97.0 %", 98)});
+    CHECK(why_not_passed(sheet("[passing]\nmost-lost = 2\n")) == std::vector{text::sentence("{} points lost, at most {}", "3", 2)});
     CHECK(marked(book_of("[passing]\nscore = 100\nmost-lost = 0\n" + rules), good_job()).is_passed);
 }
 
@@ -124,7 +124,7 @@ TEST_CASE("a legal order near the run's own names what moves and what is put in,
     const std::vector<job::LogEntry> entries = job.log().entries;
     std::vector<std::string> told;
     for (const SheetStretch& stretch : legal_stretches(sheet)) {
-        if (stretch.first < 0) told.push_back("put in " + stretch.missing);
+        if (stretch.first < 0) told.push_back("put in " + stretch.missing.english());
         else if (stretch.is_moved) told.push_back("moved " + entries[static_cast<std::size_t>(stretch.first)].label);
         else told.push_back(entries[static_cast<std::size_t>(stretch.first)].label + " to " + entries[static_cast<std::size_t>(stretch.last)].label);
     }

@@ -102,11 +102,11 @@ private:
         std::visit([&](const auto& step) {
             const bool is_return = std::holds_alternative<job::ReturnToSite>(card.step);
             if (const Refusal refusal = first_of({is_return ? std::nullopt : must_be_on_site(site, card.by), why_not(site, step, card.by)})) {
-                played.outcome = "refused: " + *refusal;
+                played.outcome = "refused: " + refusal->english();
                 return;
             }
             const Done done = carry_out(site, step, card.by);
-            played.outcome = done.was_needed ? "done" : "not needed: " + done.why;
+            played.outcome = done.was_needed ? "done" : "not needed: " + done.why.english();
             if (done.was_needed) kinds_done().insert(step.name);
         }, card.step);
         audit(site);

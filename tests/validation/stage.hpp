@@ -101,7 +101,7 @@ public:
         INFO(card);
         std::visit([&](const auto& step) {
             const site::Refusal refusal = site::why_not(site, step, read.by);
-            INFO(refusal.value_or("not refused"));
+            INFO(refusal.value_or("not refused").english());
             REQUIRE_FALSE(refusal.has_value());
             REQUIRE(site::carry_out(site, step, read.by).was_needed);
         }, read.step);

@@ -21,6 +21,21 @@ TEST_CASE("all four styles show English, Spanish and the signs the window uses")
         CHECK(r.ui->fonts().missing(all, style).empty());
 }
 
+TEST_CASE("all four styles show every letter of the Spanish catalog")
+{
+    Rehearsal r([](Ui&) {});
+    std::ifstream stream(FLAPDOOR_SOURCE_DIR "/assets/translations/es.po");
+    std::string line;
+    int lines = 0;
+    std::vector<char32_t> missing;
+    for (; std::getline(stream, line); ++lines)
+        if (!line.starts_with('#'))
+            for (const TextStyle style : {TextStyle::small, TextStyle::body, TextStyle::strong, TextStyle::title})
+                for (const char32_t letter : r.ui->fonts().missing(line, style)) missing.push_back(letter);
+    CHECK(lines > 1000);
+    CHECK(missing.empty());
+}
+
 TEST_CASE("a character that is not baked is reported, also beyond sixteen bits")
 {
     Rehearsal r([](Ui&) {});

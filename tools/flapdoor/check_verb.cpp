@@ -9,6 +9,7 @@
 #include "rules/lint.hpp"
 #include "text/document.hpp"
 #include "text/input_file.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -17,6 +18,10 @@
 #include <utility>
 
 namespace flapdoor::command {
+
+using text::say;
+using text::say_number;
+using text::say_with;
 
 namespace {
 
@@ -53,14 +58,14 @@ public:
     {
         Result<rules::RuleBook> book = rules::read_rule_book(text, path);
         if (!book) return failed(book.error());
-        std::string line = fmt::format("rule book, {}", counted(book->rules.size()));
-        if (book->is_layer() && !below_) line += fmt::format("; not laid: name the book \"{}\" before it", book->over->text);
+        std::string line = say_number("rule book, {} rule", "rule book, {} rules", book->rules.size());
+        if (book->is_layer() && !below_) line += say_with("; not laid: name the book \"{}\" before it", book->over->text);
         if (book->is_layer() && below_) {
             Result<rules::RuleBook> both = rules::layered(*below_, *book);
             if (!both) return failed(both.error());
             const std::vector<rules::LayerLine> lines = rules::layer_lines(*below_, *book);
-            line += fmt::format(", laid on \"{}\": {} in all", below_->id, counted(both->rules.size()));
-            for (const rules::LayerLine& change : lines) notes_ += fmt::format("  {}: {} {}: {}\n", shown(change.where), word_of(change.change), change.rule, change.what);
+            line += say_number(", laid on \"{1}\": {0} rule in all", ", laid on \"{1}\": {0} rules in all", both->rules.size(), below_->id);
+            for (const rules::LayerLine& change : lines) notes_ += fmt::format("  {}: {} {}: {}\n", shown(change.where), say(word_of(change.change)), change.rule, change.what);
             book = std::move(both);
         }
         if (!scenario_.empty()) {
@@ -74,8 +79,6 @@ public:
     std::string take_notes() { return std::exchange(notes_, {}); }
 
 private:
-    static std::string counted(std::size_t rules) { return fmt::format("{} {}", rules, rules == 1 ? "rule" : "rules"); }
-
     Result<void> tell_idle(const rules::RuleBook& book)
     {
         const std::string path = scenario_path(scenario_);
@@ -83,7 +86,7 @@ private:
         if (!text) return failed(text.error());
         const Result<job::Scenario> place = job::read_scenario(*text, path);
         if (!place) return failed(place.error());
-        for (const rules::Idle& idle : rules::idle_rules(book, *place)) notes_ += fmt::format("  {}: {} can never apply in {}: {}\n", shown(idle.where), idle.rule, place->id, idle.why);
+        for (const rules::Idle& idle : rules::idle_rules(book, *place)) notes_ += fmt::format("  {}: {}\n", shown(idle.where), say_with("{} can never apply in {}: {}", idle.rule, place->id, idle.why));
         return {};
     }
 
@@ -106,7 +109,7 @@ Result<std::string> check_one(const std::string& path, const std::string& scenar
 {
     const Result<std::string> text = text::read_file(path);
     if (!text) return failed(text.error());
-    if (text->rfind("FLAPDOOR-RUN", 0) == 0) return as_line(drill::parse_run(*text, path), "run file");
+    if (text->rfind("FLAPDOOR-RUN", 0) == 0) return as_line(drill::parse_run(*text, path), std::string(say("run file")));
     const Result<text::Node> root = text::parse_document(*text, path);
     if (!root) return failed(root.error());
     if (has_key(*root, "rule") || has_key(*root, "change") || has_key(*root, "over")) return books.check(*text, path);
@@ -115,10 +118,10 @@ Result<std::string> check_one(const std::string& path, const std::string& scenar
         if (!place) return failed(place.error());
         const Result<job::WorkPlan> plan = job::read_plan(*text, path, *place);
         if (!plan) return failed(plan.error());
-        return fmt::format("work plan, {} cards for {}", plan->cards.size(), plan->scenario);
+        return say_number("work plan, {} card for {}", "work plan, {} cards for {}", plan->cards.size(), plan->scenario);
     }
     if (has_key(*root, "question")) return quiz::read_bank(*text, path, quiz::scenarios_in(scenario_folder())).map(bank_line);
-    return as_line(job::read_scenario(*text, path), "scenario");
+    return as_line(job::read_scenario(*text, path), std::string(say("scenario")));
 }
 
 }
@@ -130,7 +133,7 @@ int check_files(const std::vector<std::string>& files, const std::string& scenar
     for (const std::string& named : files) {
         const std::string file = bank_path(book_path(named));
         const Result<std::string> checked = check_one(file, scenario, books);
-        if (checked) fmt::print("{}: in order ({})\n{}", file, *checked, books.take_notes());
+        if (checked) fmt::print("{}\n{}", say_with("{}: in order ({})", file, *checked), books.take_notes());
         else {
             tell(checked.error());
             result = bad_file;

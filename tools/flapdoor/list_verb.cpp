@@ -6,6 +6,7 @@
 #include "job/work_plan.hpp"
 #include "text/field_table.hpp"
 #include "text/input_file.hpp"
+#include "text/language.hpp"
 #include "text/nearest.hpp"
 #include "text/show.hpp"
 
@@ -15,6 +16,10 @@
 #include <filesystem>
 
 namespace flapdoor::command {
+
+using text::say;
+using text::say_with;
+using text::to_say;
 
 namespace fs = std::filesystem;
 
@@ -33,12 +38,12 @@ int list_drills()
             tell(scenario.error());
             continue;
         }
-        fmt::print("{}: {}\n", folder.filename().string(), scenario->title);
+        fmt::print("{}: {}\n", folder.filename().string(), text::say(scenario->title));
         std::vector<std::string> plans;
         for (const auto& entry : fs::directory_iterator(folder, ignored))
             if (entry.path().extension() == ".toml" && entry.path().stem() != "scenario") plans.push_back(entry.path().stem().string());
         std::sort(plans.begin(), plans.end());
-        fmt::print("  plans: {}\n", fmt::join(plans, ", "));
+        fmt::print("  {}\n", say_with("plans: {}", fmt::format("{}", fmt::join(plans, ", "))));
     }
     return fine;
 }
@@ -48,17 +53,17 @@ namespace {
 template <class S>
 void print_card()
 {
-    fmt::print("{:<18} {} ({}{})\n", S::name, S::title, word_of(S::phase), S::hands == job::Hands::certified ? ", certified renovator only" : "");
+    fmt::print("{:<18} {}\n", S::name, say_with(S::hands == job::Hands::certified ? to_say("{} ({}, certified renovator only)") : "{} ({})", say(S::title), say(word_of(S::phase))));
 }
 
 std::string time_text(Time takes, job::Per per)
 {
     switch (per) {
         case job::Per::card: return text::show(takes);
-        case job::Per::person: return text::show(takes) + " for each person";
-        case job::Per::item: return text::show(takes) + " for each surface or section";
-        case job::Per::area: return text::show(takes * (100.0_ft2).si) + " for 100 ft2";
-        case job::Per::own: return "as long as its own parameters say";
+        case job::Per::person: return say_with("{} for each person", text::show(takes));
+        case job::Per::item: return say_with("{} for each surface or section", text::show(takes));
+        case job::Per::area: return say_with("{} for 100 ft2", text::show(takes * (100.0_ft2).si));
+        case job::Per::own: return std::string(say("as long as its own parameters say"));
     }
     return {};
 }
@@ -67,11 +72,13 @@ template <class S>
 void explain_card()
 {
     print_card<S>();
-    fmt::print("  takes: {}\n", time_text(S::takes, S::per));
-    if (!S::needs.empty()) fmt::print("  needs: {}\n", S::needs);
+    fmt::print("  {}\n", say_with("takes: {}", time_text(S::takes, S::per)));
+    if (!S::needs.empty()) fmt::print("  {}\n", say_with("needs: {}", say(S::needs)));
     for (const text::FieldRow& row : text::field_table<S>()) {
-        const std::string given = row.is_required ? "required" : row.default_value.empty() ? "may be left out" : "default " + row.default_value;
-        fmt::print("  {:<26} {}{}; {}{}{}\n", row.key, row.kind, row.range.empty() ? "" : ", " + row.range, given, row.about.empty() ? "" : ": ", row.about);
+        const std::string given = row.is_required                ? std::string(say("required"))
+                                  : row.default_value.empty() ? std::string(say("may be left out"))
+                                                              : say_with("default {}", row.default_value);
+        fmt::print("  {:<26} {}{}; {}{}{}\n", row.key, row.kind, row.range.empty() ? "" : ", " + row.range, given, row.about.empty() ? "" : ": ", say(row.about));
     }
 }
 

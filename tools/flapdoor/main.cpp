@@ -2,6 +2,7 @@
 #include "verbs.hpp"
 
 #include "core/insist.hpp"
+#include "text/language.hpp"
 
 #include <CLI/CLI.hpp>
 
@@ -29,6 +30,9 @@ int main(int argc, char** argv)
                "  flapdoor replay out/back-bedroom-good.run         the same ledger and marks?\n"
                "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program,\n"
                "130 stopped by Ctrl-C.");
+
+    std::string language;
+    app.add_option("--language", language, "language of what is told: en or es (default: as LANGUAGE, LC_ALL, LC_MESSAGES or LANG say)")->check(CLI::IsMember({"en", "es"}));
 
     command::RunChoice choice;
     CLI::App* run = app.add_subcommand("run", "Carry one or two work plans out, mark them and debrief");
@@ -97,6 +101,7 @@ int main(int argc, char** argv)
         const int code = app.exit(e);
         return code == 0 ? command::fine : command::bad_use;
     }
+    text::speak(text::language_asked(language), command::catalog_folder());
     try {
         if (run->parsed()) return command::run(choice);
         if (study->parsed()) return command::study(studied);

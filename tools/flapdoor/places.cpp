@@ -20,6 +20,14 @@ std::string scenario_folder()
     return std::string(FLAPDOOR_SOURCE_DIR) + "/scenarios";
 }
 
+std::string catalog_folder()
+{
+    std::error_code ignored;
+    const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
+    const fs::path installed = program.parent_path().parent_path() / "share/flapdoor/translations";
+    return fs::is_directory(installed, ignored) ? installed.string() : std::string(FLAPDOOR_CATALOGS);
+}
+
 std::string scenario_path(const std::string& named)
 {
     std::error_code ignored;

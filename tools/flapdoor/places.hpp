@@ -16,6 +16,9 @@ enum Exit : int { fine = 0, bad_use = 2, bad_file = 3, differs = 4, our_bug = 5,
 /// Folder with the shipped scenarios: beside the program when installed, else that of the sources.
 std::string scenario_folder();
 
+/// The folder with the compiled catalogs of sentences: of the installed program, else of the build.
+std::string catalog_folder();
+
 /// A scenario named by its file, its folder, or the name of a shipped drill.
 std::string scenario_path(const std::string& named);
 

@@ -1,5 +1,6 @@
 #include "progress_line.hpp"
 
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -20,7 +21,7 @@ void ProgressLine::show(std::size_t done, std::size_t todo)
     shown_ = now;
     has_shown_ = true;
     const double left = std::chrono::duration<double>(now - begun_).count() / static_cast<double>(done) * static_cast<double>(todo);
-    const std::string line = fmt::format("{}: {} of {} runs, about {} left", what_, done, done + todo, text::show(Time{std::max(1.0, left)}));
+    const std::string line = text::say_with(what_, done, done + todo, text::show(Time{std::max(1.0, left)}));
     std::fprintf(stderr, is_terminal ? "\r\x1b[K%s" : "%s\n", line.c_str());
     std::fflush(stderr);
 }

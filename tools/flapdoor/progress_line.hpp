@@ -3,6 +3,7 @@
 #include <chrono>
 #include <cstddef>
 #include <string>
+#include <string_view>
 
 namespace flapdoor::command {
 
@@ -10,7 +11,8 @@ namespace flapdoor::command {
 /// then elsewhere. Nothing for work of less than a second.
 class ProgressLine {
 public:
-    explicit ProgressLine(std::string what) : what_(std::move(what)) {}
+    /// @param what  a sentence with blanks for the runs done, all runs and the time left
+    explicit ProgressLine(std::string_view what) : what_(what) {}
 
     void show(std::size_t done, std::size_t todo);
 

@@ -3,10 +3,15 @@
 #include "places.hpp"
 
 #include "debrief/main_job.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
 namespace flapdoor::command {
+
+using text::say;
+using text::say_number;
+using text::say_with;
 
 int replay(const std::string& path, unsigned threads)
 {
@@ -21,18 +26,19 @@ int replay(const std::string& path, unsigned threads)
         return bad_file;
     }
     const auto& entries = again->job.run.site.log.entries;
-    fmt::print("{} cards carried out again, seed {}.\n", entries.size(), file->seed);
+    fmt::print("{}\n", say_number("{} card carried out again, seed {}.", "{} cards carried out again, seed {}.", entries.size(), file->seed));
     if (again->is_same()) {
-        fmt::print("Same site after every card, same ledger, same marks: {} of {} points.\n", rules::points_text(rules::whole_points(again->job.sheet.wanted) - again->job.sheet.lost),
-                   again->job.sheet.wanted);
+        fmt::print("{}\n", say_with("Same site after every card, same ledger, same marks: {} of {} points.", rules::points_text(rules::whole_points(again->job.sheet.wanted) - again->job.sheet.lost),
+                   again->job.sheet.wanted));
         return fine;
     }
     if (again->first_difference) {
         const auto card = static_cast<std::size_t>(*again->first_difference);
-        fmt::print("The first card after which the site differs: {}{}.\n", card + 1, card < entries.size() ? " (" + entries[card].step + ")" : ", which the file does not have");
+        fmt::print("{}\n", card < entries.size() ? say_with("The first card after which the site differs: {} ({}).", card + 1, entries[card].step)
+                                              : say_with("The first card after which the site differs: {}, which the file does not have.", card + 1));
     }
-    if (!again->has_same_ledger) fmt::print("The ledger differs from what the file claims.\n");
-    if (!again->has_same_marks) fmt::print("The marks differ from what the file claims.\n");
+    if (!again->has_same_ledger) fmt::print("{}\n", say("The ledger differs from what the file claims."));
+    if (!again->has_same_marks) fmt::print("{}\n", say("The marks differ from what the file claims."));
     return differs;
 }
 

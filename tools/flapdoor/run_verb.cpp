@@ -10,6 +10,7 @@
 #include "debrief/study.hpp"
 #include "debrief/terminal.hpp"
 #include "text/atomic_file.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -19,6 +20,10 @@
 #include <map>
 
 namespace flapdoor::command {
+
+using text::say;
+using text::say_with;
+using text::to_say;
 
 namespace {
 
@@ -71,7 +76,7 @@ Result<void> write_out(const std::string& folder, const std::string& name, const
         if (auto done = text::save_atomically(stem + "-floor-" + moment + ".svg", debrief::picture(report, map)); !done) return done;
     }
     if (auto done = drill::save_run(debrief::run_file(inputs, job), stem + ".run"); !done) return done;
-    fmt::print("  {0}.html (debrief page), {0}-floor-*.svg (floor before the cleaning and at the end), {0}.run (run file)\n", stem);
+    fmt::print("  {}\n", say_with("{0}.html (debrief page), {0}-floor-*.svg (floor before the cleaning and at the end), {0}.run (run file)", stem));
     return {};
 }
 
@@ -80,7 +85,7 @@ std::string add_bands(const std::vector<debrief::Inputs>& inputs, const RunChoic
 {
     if (choice.bands == 0) return {};
     const auto begun = std::chrono::steady_clock::now();
-    ProgressLine line("Bands");
+    ProgressLine line(to_say("Bands: {} of {} runs, about {} left"));
     debrief::StudyOrder order;
     for (std::uint64_t seed = 1; seed <= choice.bands; ++seed) order.seeds.push_back(seed);
     order.threads = choice.threads > 0 ? choice.threads : usual_threads();
@@ -118,7 +123,7 @@ int run(const RunChoice& choice)
         for (const debrief::Report& report : reports) fmt::print("{}\n", debrief::sheet_text(report, width));
     if (choice.shows_work) fmt::print("{}", work);
     if (choice.out.empty()) return fine;
-    fmt::print("Written:\n");
+    fmt::print("{}\n", say("Written:"));
     for (std::size_t i = 0; i < jobs.size(); ++i) {
         const std::string name = std::filesystem::path(choice.plans[i]).stem().string();
         if (const auto done = write_out(choice.out, name, inputs[i], jobs[i], reports[i]); !done) {

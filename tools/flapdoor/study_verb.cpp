@@ -11,6 +11,7 @@
 #include "debrief/study_sheet.hpp"
 #include "debrief/wording.hpp"
 #include "text/atomic_file.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -18,6 +19,11 @@
 #include <filesystem>
 
 namespace flapdoor::command {
+
+using text::say;
+using text::say_number;
+using text::say_with;
+using text::to_say;
 
 namespace {
 
@@ -83,12 +89,12 @@ int write_results(const debrief::Study& study, const std::string& path, std::siz
 {
     if (auto saved = debrief::save_study(study, path); !saved) return refuse(saved.error(), bad_file);
     if (study.rows.empty()) {
-        fmt::print("No run yet.\nWritten:\n  {}\n", path);
+        fmt::print("{}\n{}\n  {}\n", say("No run yet."), say("Written:"), path);
         return fine;
     }
     const std::string picture = fs::path(path).replace_extension(".svg").string();
     if (auto saved = text::save_atomically(picture, debrief::study_picture(study)); !saved) return refuse(saved.error(), bad_file);
-    fmt::print("{}\nWritten:\n  {} (one line a run)\n  {} (bands)\n", debrief::study_sheet(study, width), path, picture);
+    fmt::print("{}\n{}\n  {}\n  {}\n", debrief::study_sheet(study, width), say("Written:"), say_with("{} (one line a run)", path), say_with("{} (bands)", picture));
     return fine;
 }
 
@@ -126,10 +132,10 @@ int study(const StudyChoice& choice)
     // A folder that cannot be written to is told now, not after an hour's work.
     if (auto made = make_folder(choice.out); !made) return refuse(made.error(), bad_file);
     if (auto saved = debrief::save_study(*kept, path); !saved) return refuse(saved.error(), bad_file);
-    if (!kept->rows.empty()) fmt::print(stderr, "{} holds {} already.\n", path, debrief::counted(kept->rows.size(), "run", "runs"));
+    if (!kept->rows.empty()) fmt::print(stderr, "{}\n", say_number("{1} holds {0} run already.", "{1} holds {0} runs already.", kept->rows.size(), path));
 
     note_interrupts();
-    ProgressLine line("Study");
+    ProgressLine line(to_say("Study: {} of {} runs, about {} left"));
     Keeper keeper(path);
     const std::size_t before = kept->rows.size();
     order.should_stop = [&] { return is_interrupted() || !keeper.problems().empty(); };
@@ -142,7 +148,7 @@ int study(const StudyChoice& choice)
     if (!keeper.problems().empty()) return refuse(keeper.problems(), bad_file);
     const int written = write_results(made, path, terminal_width(choice.width));
     if (written != fine || !is_interrupted()) return written;
-    fmt::print(stderr, "Stopped. The same command carries on where it stopped.\n");
+    fmt::print(stderr, "{}\n", say("Stopped. The same command carries on where it stopped."));
     return interrupted;
 }
 

@@ -2,6 +2,7 @@
 
 #include "debrief/fault_mark.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -11,6 +12,10 @@
 namespace flapdoor::debrief::sections {
 
 using text::Element;
+using text::say;
+using text::to_say;
+using text::say_with;
+using text::say_number;
 
 namespace {
 
@@ -29,8 +34,8 @@ std::string steps_told(const Report& report, const FaultLine& fault)
     std::string text;
     for (std::size_t i = 0; i < fault.steps.size(); ++i) {
         const StepLine& step = step_at(report, fault.steps[i]);
-        if (i < most_told) text += fmt::format("{}{} {} ({})", i == 0 ? "" : ", ", step.number, step.title, text::show_clock(step.start));
-        else text += fmt::format("{}{}", i == most_told ? "; also " : ", ", step.number);
+        if (i < most_told) text += fmt::format("{}{} {} ({})", i == 0 ? "" : ", ", step.number, say(step.title), text::show_clock(step.start));
+        else text += fmt::format("{}{}", i == most_told ? say("; also ") : ", ", step.number);
     }
     return text;
 }
@@ -39,8 +44,8 @@ Element sentences(const FaultLine& fault)
 {
     Element told("dd");
     const std::vector<rules::Fault>& all = fault.rule.faults;
-    for (std::size_t i = 0; i < std::min(all.size(), most_told); ++i) told.add(Element("p").say(as_sentence(all[i].what.text())));
-    if (all.size() > most_told) told.add(piece("p", fmt::format("And {} more, at the steps below.", counted(all.size() - most_told, "time", "times")), "small"));
+    for (std::size_t i = 0; i < std::min(all.size(), most_told); ++i) told.add(Element("p").say(text::as_sentence(all[i].what.said())));
+    if (all.size() > most_told) told.add(piece("p", say_with("And {} more, at the steps below.", say_number("{} time", "{} times", all.size() - most_told)), "small"));
     return told;
 }
 
@@ -49,7 +54,7 @@ std::string roots_told(const Report& report, const rules::SheetRule& rule)
     std::string text;
     for (const std::string& id : rule.roots) {
         const FaultLine* root = find_fault(report.faults, id);
-        text += fmt::format("{}{}", text.empty() ? "" : "; ", root ? fmt::format("fault {} ({})", root->number, root->rule.says) : id);
+        text += fmt::format("{}{}", text.empty() ? "" : "; ", root ? say_with("fault {} ({})", root->number, say(root->rule.says)) : id);
     }
     return text;
 }
@@ -57,24 +62,24 @@ std::string roots_told(const Report& report, const rules::SheetRule& rule)
 /// Why the rule is there, and what goes wrong in the room without it.
 Element reasons(const rules::SheetRule& rule)
 {
-    Element told = Element("dd").say(rule.reason);
-    if (!rule.harm.empty()) told.say(" ").add(piece("span", "What goes wrong:", "lead-in")).say(" " + rule.harm);
+    Element told = Element("dd").say(say(rule.reason));
+    if (!rule.harm.empty()) told.say(" ").add(piece("span", say("What goes wrong:"), "lead-in")).say(" ").say(say(rule.harm));
     return told;
 }
 
-std::string in_points(rules::Quarters points) { return points_text(points) + (points == rules::whole_points(1) ? " point" : " points"); }
+std::string in_points(rules::Quarters points) { return say_with(points == rules::whole_points(1) ? to_say("{} point") : to_say("{} points"), points_text(points)); }
 
 /// What the fault cost in this run, and whether it alone fails it.
 Element cost(const Report& report, const FaultLine& fault)
 {
     Element told("dd");
     const rules::Quarters lost = cost_of(report.marks, fault.rule.rule);
-    if (fault.kind == FaultKind::advice) told.say("No points: advice.");
-    else if (fault.kind == FaultKind::consequence) told.say("No points of its own: the fault it follows from is charged.");
-    else if (fault.kind == FaultKind::line) told.say(fmt::format("{}, its whole weight.", in_points(lost)));
-    else told.say(fmt::format("{}: {} for the broken rule, {} for steps to move or put in for its sake.", in_points(lost), points_text(fault.rule.lost),
+    if (fault.kind == FaultKind::advice) told.say(say("No points: advice."));
+    else if (fault.kind == FaultKind::consequence) told.say(say("No points of its own: the fault it follows from is charged."));
+    else if (fault.kind == FaultKind::line) told.say(say_with("{}, its whole weight.", in_points(lost)));
+    else told.say(say_with("{}: {} for the broken rule, {} for steps to move or put in for its sake.", in_points(lost), points_text(fault.rule.lost),
                               points_text(lost - fault.rule.lost)));
-    if (fault.rule.is_critical) told.say(" ").add(piece("strong", "Critical: it fails the run whatever the points."));
+    if (fault.rule.is_critical) told.say(" ").add(piece("strong", say("Critical: it fails the run whatever the points.")));
     return told;
 }
 
@@ -82,14 +87,14 @@ Element fault_card(const Report& report, const FaultLine& fault)
 {
     const rules::SheetRule& rule = fault.rule;
     Element card = Element("div").with("class", "fault-card");
-    card.add(Element("h3").add(inline_fault_sign(fault)).add(Element("span").say(fmt::format("{}. The rule asks: {}", name_of(fault), rule.says))));
+    card.add(Element("h3").add(inline_fault_sign(fault)).add(Element("span").say(say_with("{}. The rule asks: {}", name_of(fault), say(rule.says)))));
     Element points("dl");
-    if (!rule.faults.empty()) points.add(Element("dt").say("What happened")).add(sentences(fault));
-    add_point(points, fault.steps.size() == 1 ? "Step" : "Steps", steps_told(report, fault));
-    points.add(Element("dt").say("Why")).add(reasons(rule));
-    add_point(points, "Follows from", roots_told(report, rule));
-    points.add(Element("dt").say("Cost here")).add(cost(report, fault));
-    add_point(points, "Written in", fmt::format("{} ({})", rule.cite.empty() ? "no paragraph named" : rule.cite, title_of(rule.weight_class)));
+    if (!rule.faults.empty()) points.add(Element("dt").say(say("What happened"))).add(sentences(fault));
+    add_point(points, fault.steps.size() == 1 ? say("Step") : say("Steps"), steps_told(report, fault));
+    points.add(Element("dt").say(say("Why"))).add(reasons(rule));
+    add_point(points, say("Follows from"), roots_told(report, rule));
+    points.add(Element("dt").say(say("Cost here"))).add(cost(report, fault));
+    add_point(points, say("Written in"), fmt::format("{} ({})", rule.cite.empty() ? say("no paragraph named") : rule.cite, title_of(rule.weight_class)));
     return card.add(std::move(points));
 }
 
@@ -97,13 +102,13 @@ Element fault_card(const Report& report, const FaultLine& fault)
 
 Element faults(const Report& report)
 {
-    Element section = titled("Faults, one by one");
+    Element section = titled(say("Faults, one by one"));
     if (report.faults.empty()) {
-        section.add(piece("p", "No rule of the book was broken. Another run with another seed can still go differently for the dust."));
+        section.add(piece("p", say("No rule of the book was broken. Another run with another seed can still go differently for the dust.")));
         return section;
     }
     section.add(piece("p",
-                      "A diamond is a critical fault, a ring a weighed one, a square one that is not weighed. The numbers are those of the marking sheet and the timeline.",
+                      say("A diamond is a critical fault, a ring a weighed one, a square one that is not weighed. The numbers are those of the marking sheet and the timeline."),
                       "small intro"));
     for (const FaultLine& fault : report.faults) section.add(fault_card(report, fault));
     return section;

@@ -1,30 +1,34 @@
 #include "debrief/sections/parts.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
 namespace flapdoor::debrief::sections {
 
 using text::Element;
+using text::say;
+using text::say_number;
+using text::say_with;
 
 namespace {
 
 std::string standing(const rules::SheetRule& rule)
 {
-    return fmt::format("{}, weight {}{}", title_of(rule.weight_class), rule.weight, rule.is_critical ? ", critical" : "");
+    return say_with("{}, weight {}{}", title_of(rule.weight_class), rule.weight, rule.is_critical ? say(", critical") : "");
 }
 
 /// A tick that opens: what the rule asks, why, and where it is written.
 Element kept(const rules::SheetRule& rule)
 {
     Element details = Element("details").with("class", "kept");
-    details.add(Element("summary").add(Element("span").with("class", "tick").with("aria-label", "kept").say("\u2713")).say(" " + as_sentence(rule.says)));
+    details.add(Element("summary").add(Element("span").with("class", "tick").with("aria-label", say("kept")).say("\u2713")).say(" " + as_sentence(std::string(say(rule.says)))));
     Element points("dl");
-    points.add(Element("dt").say("Why")).add(Element("dd").say(rule.reason));
-    if (!rule.harm.empty()) points.add(Element("dt").say("Spared you")).add(Element("dd").say(rule.harm));
-    points.add(Element("dt").say("Written in")).add(Element("dd").say(fmt::format("{} ({})", rule.cite.empty() ? "no paragraph named" : rule.cite, standing(rule))));
-    points.add(Element("dt").say("Rule")).add(Element("dd").add(piece("span", rule.rule, "id")));
+    points.add(Element("dt").say(say("Why"))).add(Element("dd").say(say(rule.reason)));
+    if (!rule.harm.empty()) points.add(Element("dt").say(say("Spared you"))).add(Element("dd").say(say(rule.harm)));
+    points.add(Element("dt").say(say("Written in"))).add(Element("dd").say(fmt::format("{} ({})", rule.cite.empty() ? say("no paragraph named") : rule.cite, standing(rule))));
+    points.add(Element("dt").say(say("Rule"))).add(Element("dd").add(piece("span", rule.rule, "id")));
     return details.add(std::move(points));
 }
 
@@ -32,10 +36,10 @@ Element kept(const rules::SheetRule& rule)
 
 Element kept_rules(const Report& report)
 {
-    Element section = titled("Rules that were kept");
-    section.add(piece("p", fmt::format("{} kept. Each opens.", counted(report.sheet.kept.size(), "rule", "rules"))));
+    Element section = titled(say("Rules that were kept"));
+    section.add(piece("p", say_number("{} rule kept. It opens.", "{} rules kept. Each opens.", report.sheet.kept.size())));
     for (const rules::SheetRule& rule : report.sheet.kept) section.add(kept(rule));
-    section.add(piece("p", fmt::format("{} of the book did not apply to this scenario or this run.", counted(report.sheet.not_applicable.size(), "rule", "rules")), "small"));
+    section.add(piece("p", say_number("{} rule of the book did not apply to this scenario or this run.", "{} rules of the book did not apply to this scenario or this run.", report.sheet.not_applicable.size()), "small"));
     return section;
 }
 

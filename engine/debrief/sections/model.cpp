@@ -4,25 +4,28 @@
 #include "debrief/pathway_chart.hpp"
 #include "debrief/uncertainty.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
 namespace flapdoor::debrief::sections {
 
 using text::Element;
+using text::say;
+using text::say_with;
 
 namespace {
 
 /// How well each way out is known, with its rank over the study when there is one.
 Element knowledge(const Report& report)
 {
-    Element list = report.bands ? table("How sure each way out is", {">Rank", "Way out", "Share over the runs", "What is known"}) : table("How sure each way out is", {"Way out", "What is known"});
+    Element list = report.bands ? table(say("How sure each way out is"), {say(">Rank"), say("Way out"), say("Share over the runs"), say("What is known")}) : table(say("How sure each way out is"), {say("Way out"), say("What is known")});
     list.with("class", "whole");
     Element body("tbody");
     const auto add = [&](dust::Pathway pathway, const PathwayBand* band) {
         Element row("tr");
         if (band) row.add(piece("td", band->rank > 0 ? std::to_string(band->rank) : "", "right"));
-        row.add(piece("th", word_of(pathway)).with("scope", "row"));
+        row.add(piece("th", say(word_of(pathway))).with("scope", "row"));
         if (band) row.add(piece("td", told_share(*band)));
         body.add(row.add(piece("td", how_well_known(pathway))));
     };
@@ -36,22 +39,22 @@ Element knowledge(const Report& report)
 
 Element influence_table(const PlanBands& bands)
 {
-    Element list = table("What moves the result most, among what nobody knows well", {"Result", "Parameter", ">Rank correlation"});
+    Element list = table(say("What moves the result most, among what nobody knows well"), {say("Result"), say("Parameter"), say(">Rank correlation")});
     list.with("class", "whole");
     Element body("tbody");
     const auto add = [&](std::string_view result, const std::vector<Influence>& all) {
         const std::vector<Influence> strong = beyond_chance(all, bands.runs);
         for (const Influence& influence : strong) {
             Element row("tr");
-            row.add(piece("td", result)).add(piece("td", uncertainties[influence.parameter].title));
+            row.add(piece("td", result)).add(piece("td", say(uncertainties[influence.parameter].title)));
             body.add(row.add(piece("td", fmt::format("{:+.2f}", influence.correlation), "right")));
         }
         if (!strong.empty()) return;
         Element row("tr");
-        body.add(row.add(piece("td", result)).add(piece("td", "none stands out from chance in so few runs")).add(piece("td", "", "right")));
+        body.add(row.add(piece("td", result)).add(piece("td", say("none stands out from chance in so few runs"))).add(piece("td", "", "right")));
     };
-    add("lead on the work room's floor", bands.on_floor);
-    add("lead that got out", bands.on_outside);
+    add(say("lead on the work room's floor"), bands.on_floor);
+    add(say("lead that got out"), bands.on_outside);
     return list.add(std::move(body));
 }
 
@@ -59,8 +62,8 @@ Element influence_table(const PlanBands& bands)
 
 Element model(const Report& report)
 {
-    Element section = titled("How far to trust these figures");
-    section.add(piece("p", report.bands ? fmt::format("A {}. {}", model_note, source_line(*report.bands)) : fmt::format("A {}. No study was made: every figure is a single run's.", model_note)));
+    Element section = titled(say("How far to trust these figures"));
+    section.add(piece("p", report.bands ? say_with("A {}. {}", say(model_note), source_line(*report.bands)) : say_with("A {}. No study was made: every figure is a single run's.", say(model_note))));
     if (report.bands) section.add(piece("p", study_line(*report.bands)));
     section.add(knowledge(report));
     if (report.bands && report.bands->runs >= fewest_for_a_band) {
@@ -71,9 +74,9 @@ Element model(const Report& report)
                                       beyond_chance(report.bands->runs)),
                           "small"));
     }
-    section.add(piece("p", "What the model leaves out:", "intro"));
+    section.add(piece("p", say("What the model leaves out:"), "intro"));
     Element list("ul");
-    for (const std::string_view sentence : left_out()) list.add(Element("li").say(sentence));
+    for (const std::string_view sentence : left_out()) list.add(Element("li").say(say(sentence)));
     return section.add(std::move(list));
 }
 

@@ -1,8 +1,11 @@
 #include "debrief/sections/parts.hpp"
 
+#include "text/language.hpp"
+
 namespace flapdoor::debrief::sections {
 
 using text::Element;
+using text::say;
 
 Element titled(std::string_view title)
 {
@@ -32,7 +35,7 @@ Element level_table(std::string_view caption, const std::vector<std::string_view
 {
     std::vector<std::string> own(heads.begin(), heads.end());
     for (const std::string& head : of_level) own.push_back(">" + head);
-    own.emplace_back("How to read it");
+    own.emplace_back(say("How to read it"));
     return table(caption, std::vector<std::string_view>(own.begin(), own.end())).with("class", "levels whole");
 }
 
@@ -44,8 +47,8 @@ void add_level(Element& row, const Report& report, const Level& level)
 
 void add_unknown(Element& row, const Report& report)
 {
-    for (std::size_t i = 0; i < level_heads(report).size(); ++i) row.add(piece("td", i == 0 ? "possible" : "", "right"));
-    row.add(piece("td", "nobody has measured what bags and sheeting let go", "note"));
+    for (std::size_t i = 0; i < level_heads(report).size(); ++i) row.add(piece("td", i == 0 ? say("possible") : "", "right"));
+    row.add(piece("td", say("nobody has measured what bags and sheeting let go"), "note"));
 }
 
 }

@@ -2,6 +2,7 @@
 
 #include "debrief/timeline.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -10,34 +11,38 @@
 namespace flapdoor::debrief::sections {
 
 using text::Element;
+using text::say;
+using text::say_with;
+using text::say_number;
+using text::to_say;
 
 namespace {
 
 std::string remark(const StepLine& step)
 {
-    if (step.outcome == job::Outcome::refused) return "refused: " + step.reason;
-    if (step.outcome == job::Outcome::not_needed) return "not needed: " + step.reason;
-    return step.faults.empty() ? "" : fmt::format("fault {}", fmt::join(step.faults, ", "));
+    if (step.outcome == job::Outcome::refused) return say_with("refused: {}", step.reason.said());
+    if (step.outcome == job::Outcome::not_needed) return say_with("not needed: {}", step.reason.said());
+    return step.faults.empty() ? "" : say_with(step.faults.size() == 1 ? to_say("fault {}") : to_say("faults {}"), fmt::format("{}", fmt::join(step.faults, ", ")));
 }
 
 /// "Rosa, certified renovator" is told once by the scenario; in a long table the name is enough.
 std::string short_names(const std::vector<std::string>& people)
 {
     std::string names;
-    for (const std::string& person : people) names += fmt::format("{}{}", names.empty() ? "" : ", ", person.substr(0, person.find(',')));
+    for (const std::string& person : people) names += fmt::format("{}{}", names.empty() ? "" : ", ", called(person).substr(0, called(person).find(',')));
     return names;
 }
 
 Element step_table(const Report& report)
 {
-    Element list = table("Every step as it was carried out", {">No.", "Begins", "Step", "By", "Remark"});
+    Element list = table(say("Every step as it was carried out"), {say(">No."), say("Begins"), say("Step"), say("By"), say("Remark")});
     list.with("class", "steps");
     Element body("tbody");
     for (const StepLine& step : report.steps) {
         Element row("tr");
         row.add(piece("td", std::to_string(step.number), "right"));
         row.add(piece("td", text::show_clock(step.start)));
-        row.add(piece("th", step.title).with("scope", "row"));
+        row.add(piece("th", say(step.title)).with("scope", "row"));
         row.add(piece("td", short_names(step.by)));
         row.add(piece("td", remark(step)));
         body.add(std::move(row));
@@ -49,14 +54,14 @@ Element step_table(const Report& report)
 
 Element steps(const Report& report)
 {
-    Element section = titled("The steps over the day");
-    if (report.steps.empty()) return section.add(piece("p", "The plan has no steps."));
+    Element section = titled(say("The steps over the day"));
+    if (report.steps.empty()) return section.add(piece("p", say("The plan has no steps.")));
     Element figure("figure");
-    figure.add(Element("figcaption").say("A bar a step, a row a phase; dark bars have a fault; signs stand at the first step a fault speaks of"));
+    figure.add(Element("figcaption").say(say("A bar a step, a row a phase; dark bars have a fault; signs stand at the first step a fault speaks of")));
     figure.add(timeline(report));
     section.add(std::move(figure));
     Element details("details");
-    details.with("open", "").add(piece("summary", fmt::format("{} in the order of the plan", counted(report.steps.size(), "step", "steps"))));
+    details.with("open", "").add(piece("summary", say_with("{} in the order of the plan", say_number("{} step", "{} steps", report.steps.size()))));
     section.add(details.add(step_table(report)));
     return section;
 }

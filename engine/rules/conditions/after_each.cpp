@@ -6,6 +6,8 @@
 
 namespace flapdoor::rules {
 
+using text::sentence;
+
 Judgement judge(const AfterEach& condition, const Evidence& evidence, const std::string& self)
 {
     Judgement judgement;
@@ -22,11 +24,10 @@ Judgement judge(const AfterEach& condition, const Evidence& evidence, const std:
         const std::string missing = missing_key(condition.remedy, self);
         if (limit == limits.end())
             judgement.break_by({-1, event.entry, missing, self, event.end,
-                                {"{0}{1} did not follow {2}.", {spot_title(condition.remedy), thing_text(evidence, self), card_text(evidence, event.entry)}}});
+                                sentence("{0}{1} did not follow {2}.", spot_title(condition.remedy), thing_text(evidence, self), card_text(evidence, event.entry))});
         else
             judgement.break_by({-1, limit->entry, missing, self, limit->start,
-                                {"{0}{1} was not done between {2} and {3}.",
-                                 {spot_title(condition.remedy), thing_text(evidence, self), card_text(evidence, event.entry), card_text(evidence, limit->entry)}}});
+                                sentence("{0}{1} was not done between {2} and {3}.", spot_title(condition.remedy), thing_text(evidence, self), card_text(evidence, event.entry), card_text(evidence, limit->entry))});
     }
     return judgement;
 }

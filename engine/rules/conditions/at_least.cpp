@@ -3,6 +3,7 @@
 #include "plan/sections.hpp"
 #include "rules/telling.hpp"
 #include "rules/value_match.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -10,6 +11,10 @@
 #include <map>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+using text::to_say;
+
 namespace {
 
 struct Reading {
@@ -56,17 +61,14 @@ void check_limit(Judgement& judgement, const Reading& reading, const Comparison&
     const job::Measure& measure = *reading.measure;
     if (measure_fits(measure.value, limit, measure.kind)) return;
     const MeasureWords* known = find_measure_words(measure.name);
-    const std::string object = thing_text(evidence, measure.object);
+    const text::Sentence object = thing_text(evidence, measure.object);
     if (measure.kind == job::MeasureKind::truth) {   // a yes or no is not "at least"
         judgement.break_by({reading.entry, -1, {}, measure.object, reading.at,
-                            {"{0}: {1}{2}: {3}.", {card_text(evidence, reading.entry), std::string(known ? known->title : std::string_view(measure.name)), object,
-                                                   show_measure(measure.value, measure.kind)}}});
+                            sentence("{0}: {1}{2}: {3}.", card_text(evidence, reading.entry), known ? known->title : std::string_view(measure.name), object, show_measure(measure.value, measure.kind))});
         return;
     }
     judgement.break_by({reading.entry, -1, {}, measure.object, reading.at,
-                        {"{0}: {1}{2} is {3}; it must be {4} {5}.",
-                         {card_text(evidence, reading.entry), std::string(known ? known->title : std::string_view(measure.name)), object,
-                          show_measure(measure.value, measure.kind), std::string(words), limit.value}}});
+                        sentence("{0}: {1}{2} is {3}; it must be {4} {5}.", card_text(evidence, reading.entry), known ? known->title : std::string_view(measure.name), object, show_measure(measure.value, measure.kind), words, limit.value)});
 }
 
 Judgement judge_measured(const AtLeast& condition, const Evidence& evidence, const std::string& self)
@@ -79,9 +81,9 @@ Judgement judge_measured(const AtLeast& condition, const Evidence& evidence, con
                 if (limit.empty()) return;
                 check_limit(judgement, reading, {sign, limit == "sections-due" ? sections_due(evidence) : limit}, words, evidence);
             };
-            check(condition.least, Comparison::Sign::at_least, "at least");
-            check(condition.most, Comparison::Sign::at_most, "at most");
-            check(condition.below, Comparison::Sign::less, "less than");
+            check(condition.least, Comparison::Sign::at_least, to_say("at least"));
+            check(condition.most, Comparison::Sign::at_most, to_say("at most"));
+            check(condition.below, Comparison::Sign::less, to_say("less than"));
         }
     return judgement;
 }
@@ -94,19 +96,19 @@ Judgement judge_count(const AtLeast& condition, const Evidence& evidence, const 
         return std::count_if(done.begin(), done.end(), [&](const Occurrence& d) { return d.end <= by && d.entry != excluded; }) >= condition.times;
     };
     const std::string missing = missing_key(*condition.done, self);
-    const std::string times = condition.times == 1 ? std::string() : fmt::format(" {} times", condition.times);
+    const text::Sentence times = condition.times == 1 ? text::Sentence() : sentence(" {} times", condition.times);
     if (!condition.by) {
         judgement.keep();
         if (!enough(evidence.end(), -1))
             judgement.break_by({-1, -1, missing, self, evidence.end(),
-                                {"{0}{1} was not done{2}.", {spot_title(*condition.done), thing_text(evidence, self), times}}});
+                                sentence("{0}{1} was not done{2}.", spot_title(*condition.done), thing_text(evidence, self), times)});
         return judgement;
     }
     for (const Occurrence& by : evidence.find(*condition.by, self)) {
         judgement.keep();
         if (!enough(by.start, by.entry))
             judgement.break_by({by.entry, -1, missing, self, by.start,
-                                {"{0}{1} was not done{2} before {3}.", {spot_title(*condition.done), thing_text(evidence, self), times, card_text(evidence, by.entry)}}});
+                                sentence("{0}{1} was not done{2} before {3}.", spot_title(*condition.done), thing_text(evidence, self), times, card_text(evidence, by.entry))});
     }
     return judgement;
 }

@@ -5,6 +5,9 @@
 #include <algorithm>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 /// The one that is done soonest: if any serves a later card, it does.
@@ -24,7 +27,7 @@ Judgement judge(const Before& before, const Evidence& evidence, const std::strin
         if (firsts.empty()) {
             const std::string missing = missing_key(before.first, self);
             judgement.break_by({-1, then.entry, missing, self, then.start,
-                                {"{0}{1} was not done before {2}.", {spot_title(before.first), thing_text(evidence, self), card_text(evidence, then.entry)}}});
+                                sentence("{0}{1} was not done before {2}.", spot_title(before.first), thing_text(evidence, self), card_text(evidence, then.entry))});
             judgement.pairs.push_back({-1, then.entry, before.first.is_cards() ? missing : std::string(), false});
             continue;
         }
@@ -33,7 +36,7 @@ Judgement judge(const Before& before, const Evidence& evidence, const std::strin
         judgement.pairs.push_back({first.entry, then.entry, {}, is_kept});
         if (!is_kept)
             judgement.break_by({first.entry, then.entry, {}, self, then.start,
-                                {"{0}{1} was not done when {2} began.", {card_text(evidence, first.entry), thing_text(evidence, self), card_text(evidence, then.entry)}}});
+                                sentence("{0}{1} was not done when {2} began.", card_text(evidence, first.entry), thing_text(evidence, self), card_text(evidence, then.entry))});
     }
     return judgement;
 }

@@ -5,6 +5,8 @@
 
 namespace flapdoor::rules {
 
+using text::sentence;
+
 void ExactlyOneOf::from_node(const text::Node& node, ExactlyOneOf& into, Problems& problems)
 {
     const auto* list = std::get_if<text::Array>(&node.value);
@@ -24,17 +26,16 @@ Judgement judge(const ExactlyOneOf& condition, const Evidence& evidence, const s
     Judgement judgement;
     judgement.keep();
     std::vector<Occurrence> found;   // the first of each kind that occurs
-    std::string titles;
+    text::Sentence titles;
     for (const Spot& spot : condition.spots) {
-        titles += (titles.empty() ? "" : ", ") + spot_title(spot);
+        titles = joined(std::move(titles), spot_title(spot));
         if (const auto all = evidence.find(spot, self); !all.empty()) found.push_back(all.front());
     }
     if (found.empty())
-        judgement.break_by({-1, -1, missing_key(condition.spots.front(), self), self, evidence.end(), {"None of these was done{1}: {0}.", {titles, thing_text(evidence, self)}}});
+        judgement.break_by({-1, -1, missing_key(condition.spots.front(), self), self, evidence.end(), sentence("None of these was done{1}: {0}.", titles, thing_text(evidence, self))});
     for (std::size_t i = 1; i < found.size(); ++i)
         judgement.break_by({found[i].entry, found.front().entry, {}, self, found[i].start,
-                            {"{0} came besides {1}{2}; only one of them may.",
-                             {card_text(evidence, found[i].entry), card_text(evidence, found.front().entry), thing_text(evidence, self)}}});
+                            sentence("{0} came besides {1}{2}; only one of them may.", card_text(evidence, found[i].entry), card_text(evidence, found.front().entry), thing_text(evidence, self))});
     return judgement;
 }
 

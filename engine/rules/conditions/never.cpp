@@ -2,11 +2,16 @@
 
 #include "rules/telling.hpp"
 #include "rules/vocabulary.hpp"
+#include "text/language.hpp"
 #include "text/leaf_reading.hpp"
 
 #include <fmt/format.h>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+using text::to_say;
+
 namespace {
 
 /// The same kinds of card whatever their parameters: what the rule is about.
@@ -18,15 +23,15 @@ Spot subject_of(const Spot& spot)
     return subject;
 }
 
-std::string details(const Spot& spot, const job::LogEntry& entry)
+text::Sentence details(const Spot& spot, const job::LogEntry& entry)
 {
-    std::string text;
+    text::Sentence told;
     for (const Match& match : spot.with.all) {
         const std::string value = job::parameter(entry, match.parameter);
-        text += fmt::format("{}{} {}", text.empty() ? ": " : ", ", match.parameter, value.empty() ? "none" : value);
+        told = joined(std::move(told), {"{} {}", {match.parameter, value.empty() ? text::Sentence(to_say("none")) : text::Sentence(value)}});
     }
-    if (const MeasureWords* words = find_measure_words(spot.measured)) text += fmt::format("{}{}", text.empty() ? ": " : ", ", words->title);
-    return text;
+    if (const MeasureWords* words = find_measure_words(spot.measured)) told = joined(std::move(told), words->title);
+    return told.empty() ? told : text::Sentence(": {}", {told});
 }
 
 }
@@ -55,9 +60,9 @@ Judgement judge(const Never& never, const Evidence& evidence, const std::string&
         const bool is_absolute = spot.with.all.empty() && spot.measured.empty();
         if (is_absolute || !evidence.find(subject_of(spot), self).empty()) judgement.keep();
         for (const Occurrence& found : evidence.find(spot, self)) {
-            const std::string detail = found.entry >= 0 && spot.is_cards() ? details(spot, evidence.entry(found.entry)) : std::string();
+            const text::Sentence detail = found.entry >= 0 && spot.is_cards() ? details(spot, evidence.entry(found.entry)) : text::Sentence();
             judgement.break_by({found.entry, -1, {}, self, found.start,
-                                {"{0}{1}{2} must never be.", {card_text(evidence, found.entry), detail, thing_text(evidence, self)}}});
+                                sentence("{0}{1}{2} must never be.", card_text(evidence, found.entry), detail, thing_text(evidence, self))});
         }
     }
     return judgement;

@@ -1,8 +1,13 @@
 #include "rules/conditions/not_before.hpp"
 
 #include "rules/telling.hpp"
+#include "text/language.hpp"
 
 namespace flapdoor::rules {
+
+using text::sentence;
+using text::to_say;
+
 namespace {
 
 /// A state counts by whether it holds, however often it came and went.
@@ -20,8 +25,7 @@ void judge_state(Judgement& judgement, const NotBefore& not_before, const Occurr
         if (began.start > what.start && later < 0) later = began.entry;
     if (later >= 0) judgement.pairs.push_back({later, what.entry, {}, false});
     judgement.break_by({what.entry, later, {}, self, what.start,
-                        {not_before.what.moment == Moment::end ? "At the end, {1}{2}." : "When {0} began, {1}{2}.",
-                         {card_text(evidence, what.entry), state_text(until.state, !wanted), thing_text(evidence, self)}}});
+                        sentence(not_before.what.moment == Moment::end ? to_say("At the end, {1}{2}.") : to_say("When {0} began, {1}{2}."), card_text(evidence, what.entry), state_text(until.state, !wanted), thing_text(evidence, self))});
 }
 
 }
@@ -40,14 +44,14 @@ Judgement judge(const NotBefore& not_before, const Evidence& evidence, const std
             const std::string missing = missing_key(not_before.until, self);
             judgement.pairs.push_back({-1, what.entry, not_before.until.is_cards() ? missing : std::string(), false});
             judgement.break_by({-1, what.entry, missing, self, what.start,
-                                {"{0}{1} began without {2}.", {card_text(evidence, what.entry), thing_text(evidence, self), spot_title(not_before.until)}}});
+                                sentence("{0}{1} began without {2}.", card_text(evidence, what.entry), thing_text(evidence, self), spot_title(not_before.until))});
         }
         for (const Occurrence& until : untils) {
             const bool is_kept = until.end <= what.start;
             judgement.pairs.push_back({until.entry, what.entry, {}, is_kept});
             if (!is_kept)
                 judgement.break_by({what.entry, until.entry, {}, self, what.start,
-                                    {"{0}{1} began before {2} was done.", {card_text(evidence, what.entry), thing_text(evidence, self), card_text(evidence, until.entry)}}});
+                                    sentence("{0}{1} began before {2} was done.", card_text(evidence, what.entry), thing_text(evidence, self), card_text(evidence, until.entry))});
         }
     }
     return judgement;

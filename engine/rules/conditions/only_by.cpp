@@ -6,6 +6,9 @@
 #include <algorithm>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 job::Role role_at(const job::PersonId& person, Time at, const Evidence& evidence)
@@ -35,8 +38,7 @@ Judgement judge(const OnlyBy& condition, const Evidence& evidence, const std::st
             // Roles count down from the certified renovator.
             if (role_at(person, card.start, evidence) <= condition.role) continue;
             judgement.break_by({card.entry, -1, {}, person.name, card.start,
-                                {"{0} was carried out by {1}; it asks for {2}.",
-                                 {card_text(evidence, card.entry), title_of_thing(person.name, evidence.scenario()), std::string(word_of(condition.role))}}});
+                                sentence("{0} was carried out by {1}; it asks for {2}.", card_text(evidence, card.entry), title_of_thing(person.name, evidence.scenario()), word_of(condition.role))});
         }
     }
     return judgement;

@@ -6,6 +6,9 @@
 #include <algorithm>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 bool is_good(const RepeatUntil& condition, const job::LogEntry& entry, const std::string& self)
@@ -35,19 +38,19 @@ Judgement judge(const RepeatUntil& condition, const Evidence& evidence, const st
         const auto bar = std::find_if(bars.begin(), bars.end(), [&](const Occurrence& b) { return b.start >= check.end && (!has_next || b.start < checks[i + 1].start); });
         if (bar != bars.end()) {
             judgement.break_by({bar->entry, check.entry, {}, self, bar->start,
-                                {"{0}{1} came although {2} had not come out good.", {card_text(evidence, bar->entry), thing_text(evidence, self), card_text(evidence, check.entry)}}});
+                                sentence("{0}{1} came although {2} had not come out good.", card_text(evidence, bar->entry), thing_text(evidence, self), card_text(evidence, check.entry))});
             continue;
         }
         if (!has_next) {
             judgement.break_by({-1, check.entry, missing_key(condition.check, self), self, check.end,
-                                {"{0}{1} did not come out good and was not repeated.", {card_text(evidence, check.entry), thing_text(evidence, self)}}});
+                                sentence("{0}{1} did not come out good and was not repeated.", card_text(evidence, check.entry), thing_text(evidence, self))});
             continue;
         }
         const Occurrence& next = checks[i + 1];
         const bool is_redone = std::any_of(agains.begin(), agains.end(), [&](const Occurrence& a) { return a.start >= check.end && a.end <= next.start; });
         if (!is_redone)
             judgement.break_by({next.entry, check.entry, missing_key(condition.again, self), self, next.start,
-                                {"{0} was not done between {1} and {2}.", {spot_title(condition.again), card_text(evidence, check.entry), card_text(evidence, next.entry)}}});
+                                sentence("{0} was not done between {1} and {2}.", spot_title(condition.again), card_text(evidence, check.entry), card_text(evidence, next.entry))});
     }
     return judgement;
 }

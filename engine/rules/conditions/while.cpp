@@ -8,6 +8,9 @@
 #include <optional>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 /// A stretch of time and the card that begins it.
@@ -61,7 +64,7 @@ Judgement judge(const While& condition, const Evidence& evidence, const std::str
         if (!lapse) continue;
         const int entry = *lapse == stretch.time.from ? stretch.entry : evidence.entry_at(*lapse, condition.state);
         judgement.break_by({entry, -1, {}, self, *lapse,
-                            {"At {0}, {1}, {2}{3}.", {text::show_clock(*lapse), card_text(evidence, entry), state_text(condition.state, !condition.is), thing_text(evidence, self)}}});
+                            sentence("At {0}, {1}, {2}{3}.", text::show_clock(*lapse), card_text(evidence, entry), state_text(condition.state, !condition.is), thing_text(evidence, self))});
     }
     return judgement;
 }

@@ -8,6 +8,9 @@
 #include <fmt/format.h>
 
 namespace flapdoor::rules {
+
+using text::sentence;
+
 namespace {
 
 Judgement judge_counted(const Within& condition, const Evidence& evidence, const std::string& self)
@@ -22,7 +25,7 @@ Judgement judge_counted(const Within& condition, const Evidence& evidence, const
         const auto number = parameter ? number_in(value, *parameter) : std::nullopt;
         if (number && *number <= *condition.most) continue;
         judgement.break_by({card.entry, -1, {}, self, card.start,
-                            {"{0}: {1} is {2}; at most {3}.", {card_text(evidence, card.entry), condition.counted, value, fmt::format("{}", *condition.most)}}});
+                            sentence("{0}: {1} is {2}; at most {3}.", card_text(evidence, card.entry), condition.counted, value, fmt::format("{}", *condition.most))});
     }
     return judgement;
 }
@@ -42,10 +45,10 @@ Judgement judge(const Within& condition, const Evidence& evidence, const std::st
     const std::string clock = text::show(*condition.time);
     if (done.empty())
         judgement.break_by({-1, after.front().entry, missing_key(condition.what, self), self, latest,
-                            {"{0} was not done within {1} of {2}.", {spot_title(condition.what), clock, card_text(evidence, after.front().entry)}}});
+                            sentence("{0} was not done within {1} of {2}.", spot_title(condition.what), clock, card_text(evidence, after.front().entry))});
     else if (done.front().start > latest)
         judgement.break_by({done.front().entry, after.front().entry, {}, self, done.front().start,
-                            {"{0} began more than {1} after {2}.", {card_text(evidence, done.front().entry), clock, card_text(evidence, after.front().entry)}}});
+                            sentence("{0} began more than {1} after {2}.", card_text(evidence, done.front().entry), clock, card_text(evidence, after.front().entry))});
     return judgement;
 }
 

@@ -17,9 +17,9 @@ constexpr double picked_coarse = 0.3;    // of what is coarser than 160 um
 Refusal why_not(const Site& site, const job::BagDebris& step, const Team& by)
 {
     const Bag* bag = find_bag(site, step.bag);
-    if (bag != nullptr && bag->is_out) return "that bag is out already";
-    if (bag != nullptr && bag->is_closed) return "that bag is closed already";
-    return first_of({must_be_inside(site, by), must_have(site, step.kind, {job::SupplyKindOf::bag, job::SupplyKindOf::trash_bag}, "to hold debris")});
+    if (bag != nullptr && bag->is_out) return to_say("that bag is out already");
+    if (bag != nullptr && bag->is_closed) return to_say("that bag is closed already");
+    return first_of({must_be_inside(site, by), must_have(site, step.kind, {job::SupplyKindOf::bag, job::SupplyKindOf::trash_bag}, to_say("to hold debris"))});
 }
 
 Done carry_out(Site& site, const job::BagDebris& step, const Team& by)

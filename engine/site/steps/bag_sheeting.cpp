@@ -5,9 +5,9 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::BagSheeting& step, const Team& by)
 {
-    if (site.sheet != SheetState::folded) return "the sheeting is not folded yet";
-    if (find_bag(site, step.bag) != nullptr) return "there is a bag of that name already";
-    return first_of({must_be_inside(site, by), must_have(site, step.kind, {job::SupplyKindOf::bag, job::SupplyKindOf::trash_bag}, "to hold sheeting")});
+    if (site.sheet != SheetState::folded) return to_say("the sheeting is not folded yet");
+    if (find_bag(site, step.bag) != nullptr) return to_say("there is a bag of that name already");
+    return first_of({must_be_inside(site, by), must_have(site, step.kind, {job::SupplyKindOf::bag, job::SupplyKindOf::trash_bag}, to_say("to hold sheeting"))});
 }
 
 Done carry_out(Site& site, const job::BagSheeting& step, const Team& by)

@@ -10,9 +10,9 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CarryOut& step, const Team& by)
 {
     const Bag* bag = find_bag(site, step.bag);
-    if (bag == nullptr) return "there is no such bag yet";
-    if (bag->is_out) return "it is out already";
-    return first_of({must_be_inside(site, by), must_be_way(site, step.opening, "out of")});
+    if (bag == nullptr) return to_say("there is no such bag yet");
+    if (bag->is_out) return to_say("it is out already");
+    return first_of({must_be_inside(site, by), must_be_way(site, step.opening, to_say("{} is not the way out of the work area"))});
 }
 
 Done carry_out(Site& site, const job::CarryOut& step, const Team& by)

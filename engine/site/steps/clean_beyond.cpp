@@ -10,7 +10,7 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CleanBeyond& step, const Team&)
 {
     const job::Supply* supply = find_supply(site, step.vacuum);
-    if (supply == nullptr || (supply->kind != job::SupplyKindOf::hepa_vacuum && supply->kind != job::SupplyKindOf::shop_vacuum)) return "a vacuum is needed to clean beyond the work area";
+    if (supply == nullptr || (supply->kind != job::SupplyKindOf::hepa_vacuum && supply->kind != job::SupplyKindOf::shop_vacuum)) return to_say("a vacuum is needed to clean beyond the work area");
     return std::nullopt;
 }
 

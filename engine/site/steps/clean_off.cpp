@@ -15,7 +15,7 @@ Refusal why_not(const Site& site, const job::CleanOff& step, const Team& by)
 {
     const bool needs_vacuum = step.clothes == job::ClothesCare::vacuum || step.soles == job::SoleCare::vacuum;
     if (!needs_vacuum) return must_be_inside(site, by);
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum clothes and shoes")});
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum clothes and shoes"))});
 }
 
 Done carry_out(Site& site, const job::CleanOff& step, const Team& by)

@@ -15,9 +15,9 @@ constexpr Length head_space = 0.3_m;    // height of the air over the content
 Refusal why_not(const Site& site, const job::CloseBag& step, const Team& by)
 {
     const Bag* bag = find_bag(site, step.bag);
-    if (bag == nullptr) return "there is no such bag yet";
-    if (bag->is_out) return "it is out already";
-    if (bag->is_closed) return "it is closed already";
+    if (bag == nullptr) return to_say("there is no such bag yet");
+    if (bag->is_out) return to_say("it is out already");
+    if (bag->is_closed) return to_say("it is closed already");
     return must_be_inside(site, by);
 }
 

@@ -6,8 +6,8 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CloseWindow& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (o.plan.kind == job::OpeningKindOf::window && !o.is_open) return o.plan.title + " is closed already";
-    return first_of({must_be(o, {job::OpeningKindOf::window}, "a window"), must_be_inside(site, by)});
+    if (o.plan.kind == job::OpeningKindOf::window && !o.is_open) return sentence("{} is closed already", o.plan.title);
+    return first_of({must_be(o, {job::OpeningKindOf::window}, to_say("a window")), must_be_inside(site, by)});
 }
 
 Done carry_out(Site& site, const job::CloseWindow& step, const Team& by)

@@ -6,10 +6,10 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CoverDoor& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (o.is_covered) return o.plan.title + " is covered already";
-    if (o.plan.kind == job::OpeningKindOf::door && o.is_open) return o.plan.title + " stands open; close it first";
-    return first_of({must_be(o, {job::OpeningKindOf::door}, "a door"), must_be_inside(site, by),
-                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "to cover a door")});
+    if (o.is_covered) return sentence("{} is covered already", o.plan.title);
+    if (o.plan.kind == job::OpeningKindOf::door && o.is_open) return sentence("{} stands open; close it first", o.plan.title);
+    return first_of({must_be(o, {job::OpeningKindOf::door}, to_say("a door")), must_be_inside(site, by),
+                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("to cover a door"))});
 }
 
 Done carry_out(Site& site, const job::CoverDoor& step, const Team& by)

@@ -8,9 +8,9 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CoverObject& step, const Team& by)
 {
     const job::Object& object = *find_by_id(site.scenario.objects, step.object);
-    if (!find_top(site, object.title)->is_there) return object.title + " is not in the room";
-    if (find_cover(site, object.title) != nullptr) return object.title + " is covered already";
-    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "to cover things")});
+    if (!find_top(site, object.title)->is_there) return sentence("{} is not in the room", object.title);
+    if (find_cover(site, object.title) != nullptr) return sentence("{} is covered already", object.title);
+    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("to cover things"))});
 }
 
 Done carry_out(Site& site, const job::CoverObject& step, const Team& by)

@@ -6,9 +6,9 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::CoverRegister& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (o.is_covered) return o.plan.title + " is covered already";
-    return first_of({must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air, job::OpeningKindOf::exhaust}, "a register"), must_be_inside(site, by),
-                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "to cover a register")});
+    if (o.is_covered) return sentence("{} is covered already", o.plan.title);
+    return first_of({must_be(o, {job::OpeningKindOf::supply, job::OpeningKindOf::return_air, job::OpeningKindOf::exhaust}, to_say("a register")), must_be_inside(site, by),
+                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("to cover a register"))});
 }
 
 Done carry_out(Site& site, const job::CoverRegister& step, const Team& by)

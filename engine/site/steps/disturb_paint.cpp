@@ -179,8 +179,8 @@ void let_fall(Site& site, const Fall& fall, const std::vector<std::size_t>& unde
 Refusal why_not(const Site& site, const job::DisturbPaint& step, const Team& by)
 {
     const job::Component& component = *find_by_id(site.scenario.components, step.component);
-    if (component.zone != site.room().plan.id) return component.title + " is not in the work room";
-    if (step.technique == job::Technique::remove_window && component.kind != job::ComponentKindOf::window) return component.title + " is not a window";
+    if (component.zone != site.room().plan.id) return sentence("{} is not in the work room", component.title);
+    if (step.technique == job::Technique::remove_window && component.kind != job::ComponentKindOf::window) return sentence("{} is not a window", component.title);
     return must_be_inside(site, by);
 }
 

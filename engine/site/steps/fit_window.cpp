@@ -5,7 +5,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::FitWindow& step, const Team& by)
 {
-    return first_of({must_be(opening(site, step.opening), {job::OpeningKindOf::window}, "a window"), must_be_inside(site, by)});
+    return first_of({must_be(opening(site, step.opening), {job::OpeningKindOf::window}, to_say("a window")), must_be_inside(site, by)});
 }
 
 Done carry_out(Site& site, const job::FitWindow& step, const Team& by)

@@ -10,7 +10,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::FoldSheeting&, const Team& by)
 {
-    if (site.sheet != SheetState::laid) return "no sheeting lies on the floor";
+    if (site.sheet != SheetState::laid) return to_say("no sheeting lies on the floor");
     return must_be_inside(site, by);
 }
 

@@ -6,10 +6,10 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::HangFlap& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (o.flap) return "a flap door hangs there already";
-    if (o.is_covered) return o.plan.title + " is covered; a flap needs the doorway";
-    return first_of({must_be(o, {job::OpeningKindOf::door}, "a door"), must_be_inside(site, by),
-                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "for a flap door")});
+    if (o.flap) return to_say("a flap door hangs there already");
+    if (o.is_covered) return sentence("{} is covered; a flap needs the doorway", o.plan.title);
+    return first_of({must_be(o, {job::OpeningKindOf::door}, to_say("a door")), must_be_inside(site, by),
+                     must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("for a flap door"))});
 }
 
 Done carry_out(Site& site, const job::HangFlap& step, const Team& by)

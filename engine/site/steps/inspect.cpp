@@ -7,13 +7,13 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::Inspect&, const Team& by)
 {
-    if (site.sheet == SheetState::laid) return "the sheeting still lies on the floor; there is nothing to inspect under it";
+    if (site.sheet == SheetState::laid) return to_say("the sheeting still lies on the floor; there is nothing to inspect under it");
     return must_be_inside(site, by);
 }
 
 Done carry_out(Site& site, const job::Inspect& step, const Team& by)
 {
-    if (site.verification.is_inspected) return {false, "the last inspection found nothing"};
+    if (site.verification.is_inspected) return {false, to_say("the last inspection found nothing")};
     const double light = (step.light == job::LightUsed::flashlight ? 0.25 : step.light == job::LightUsed::all_lights ? 0.7 : 1.0) / site.scenario.light;
     const std::vector<Spot> seen = visible_dust(site, light);
     const bool is_seen = !seen.empty();

@@ -26,8 +26,8 @@ void mark_outline(const plan::Raster& raster, const std::vector<bool>& is_covere
 
 Refusal why_not(const Site& site, const job::LayFloorSheet& step, const Team& by)
 {
-    if (site.sheet == SheetState::folded) return "the old sheeting lies folded in the room; bag it first";
-    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "on the floor")});
+    if (site.sheet == SheetState::folded) return to_say("the old sheeting lies folded in the room; bag it first");
+    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("on the floor"))});
 }
 
 Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
@@ -49,7 +49,7 @@ Done carry_out(Site& site, const job::LayFloorSheet& step, const Team& by)
         const SurfaceRole below = site.surfaces[room.top[cell].surface].role;
         if (is_covered[cell] && (below == SurfaceRole::floor || below == SurfaceRole::sheeting || below == SurfaceRole::sill)) sheet.cells.push_back(cell);
     }
-    if (sheet.cells.empty()) return {false, "no floor lies within that reach"};
+    if (sheet.cells.empty()) return {false, to_say("no floor lies within that reach")};
     sheet.patches.resize(sheet.cells.size());
     sheet.is_edge.resize(sheet.cells.size(), 0);
     sheet.is_cleaned.resize(sheet.cells.size(), 0);

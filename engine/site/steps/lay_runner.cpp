@@ -8,8 +8,8 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::LayRunner& step, const Team&)
 {
     const job::Zone* zone = find_by_id(site.scenario.zones, step.zone);
-    if (zone->role == job::ZoneRole::work_room) return "a runner lies outside the work room";
-    return must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, "as a runner");
+    if (zone->role == job::ZoneRole::work_room) return to_say("a runner lies outside the work room");
+    return must_have(site, step.sheeting, {job::SupplyKindOf::sheeting, job::SupplyKindOf::drop_cloth}, to_say("as a runner"));
 }
 
 Done carry_out(Site& site, const job::LayRunner& step, const Team&)
@@ -25,7 +25,7 @@ Done carry_out(Site& site, const job::LayRunner& step, const Team&)
     runner.patch_area = zone.raster.cell_area();
     for (const std::size_t cell : zone.raster.cells_within({from.x, from.y, {}, {}}, step.length))
         if (site.surfaces[zone.top[cell].surface].role == SurfaceRole::floor) runner.cells.push_back(cell);
-    if (runner.cells.empty()) return {false, "the runner would not reach the entrance"};
+    if (runner.cells.empty()) return {false, to_say("the runner would not reach the entrance")};
     runner.patches.resize(runner.cells.size());
     runner.is_edge.resize(runner.cells.size(), 0);
     runner.is_cleaned.resize(runner.cells.size(), 0);

@@ -4,8 +4,8 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::LayTackPad& step, const Team&)
 {
-    if (site.has_tack_pad) return "a tack pad lies there already";
-    return must_have(site, step.pad, {job::SupplyKindOf::tack_pad, job::SupplyKindOf::doormat}, "to step on at the entrance");
+    if (site.has_tack_pad) return to_say("a tack pad lies there already");
+    return must_have(site, step.pad, {job::SupplyKindOf::tack_pad, job::SupplyKindOf::doormat}, to_say("to step on at the entrance"));
 }
 
 Done carry_out(Site& site, const job::LayTackPad& step, const Team&)

@@ -6,8 +6,8 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::LeaveWorkArea& step, const Team& by)
 {
     for (const job::PersonId& id : by)
-        if (const Worker& who = worker(site, id); !who.is_inside) return who.title + " is outside already";
-    return must_be_way(site, step.opening, "out of");
+        if (const Worker& who = worker(site, id); !who.is_inside) return sentence("{} is outside already", who.title);
+    return must_be_way(site, step.opening, to_say("{} is not the way out of the work area"));
 }
 
 Done carry_out(Site& site, const job::LeaveWorkArea&, const Team& by)

@@ -8,8 +8,8 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::MistSheeting& step, const Team& by)
 {
-    if (site.sheet != SheetState::laid && site.sheet != SheetState::folded) return "there is no sheeting to mist";
-    return first_of({must_be_inside(site, by), must_have(site, step.mister, {job::SupplyKindOf::mister}, "to mist")});
+    if (site.sheet != SheetState::laid && site.sheet != SheetState::folded) return to_say("there is no sheeting to mist");
+    return first_of({must_be_inside(site, by), must_have(site, step.mister, {job::SupplyKindOf::mister}, to_say("to mist"))});
 }
 
 namespace {

@@ -5,8 +5,8 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::MoveOut& step, const Team& by)
 {
     const job::Object& object = *find_by_id(site.scenario.objects, step.object);
-    if (!object.can_move) return object.title + " cannot be moved";
-    if (!find_top(site, object.title)->is_there) return object.title + " is out already";
+    if (!object.can_move) return sentence("{} cannot be moved", object.title);
+    if (!find_top(site, object.title)->is_there) return sentence("{} is out already", object.title);
     return must_be_inside(site, by);
 }
 

@@ -5,8 +5,8 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::PostSigns& step, const Team&)
 {
     const OpeningState& o = opening(site, step.at);
-    if (o.has_sign) return "signs hang at " + o.plan.title + " already";
-    return must_be(o, {job::OpeningKindOf::door}, "a door");
+    if (o.has_sign) return sentence("signs hang at {} already", o.plan.title);
+    return must_be(o, {job::OpeningKindOf::door}, to_say("a door"));
 }
 
 Done carry_out(Site& site, const job::PostSigns& step, const Team&)

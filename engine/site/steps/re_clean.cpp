@@ -5,7 +5,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::ReClean& step, const Team& by)
 {
-    if (step.vacuum.is_empty() && step.cloth.is_empty()) return "nothing is chosen to clean with";
+    if (step.vacuum.is_empty() && step.cloth.is_empty()) return to_say("nothing is chosen to clean with");
     return must_be_inside(site, by);
 }
 

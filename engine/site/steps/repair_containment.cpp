@@ -7,7 +7,7 @@ Refusal why_not(const Site& site, const job::RepairContainment& step, const Team
 {
     const OpeningState& o = opening(site, step.opening);
     const bool is_loose = (o.is_covered && !o.is_cover_taped) || (o.flap && !o.flap->is_taped);
-    if (!is_loose) return "nothing has come loose at " + o.plan.title;
+    if (!is_loose) return sentence("nothing has come loose at {}", o.plan.title);
     return std::nullopt;
 }
 

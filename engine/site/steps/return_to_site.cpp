@@ -5,7 +5,7 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::ReturnToSite&, const Team& by)
 {
     for (const job::PersonId& id : by)
-        if (const Worker& who = worker(site, id); who.is_on_site) return who.title + " is on the site already";
+        if (const Worker& who = worker(site, id); who.is_on_site) return sentence("{} is on the site already", who.title);
     return std::nullopt;
 }
 

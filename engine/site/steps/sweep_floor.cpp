@@ -8,7 +8,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::SweepFloor& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.broom, {job::SupplyKindOf::broom}, "to sweep")});
+    return first_of({must_be_inside(site, by), must_have(site, step.broom, {job::SupplyKindOf::broom}, to_say("to sweep"))});
 }
 
 Done carry_out(Site& site, const job::SweepFloor&, const Team& by)

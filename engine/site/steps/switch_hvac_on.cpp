@@ -4,7 +4,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::SwitchHvacOn&, const Team&)
 {
-    if (site.is_hvac_running) return "the air handling is running already";
+    if (site.is_hvac_running) return to_say("the air handling is running already");
     return std::nullopt;
 }
 

@@ -6,7 +6,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::TakeDownCovers&, const Team&)
 {
-    if (std::none_of(site.openings.begin(), site.openings.end(), [](const OpeningState& o) { return o.is_covered; })) return "nothing is covered";
+    if (std::none_of(site.openings.begin(), site.openings.end(), [](const OpeningState& o) { return o.is_covered; })) return to_say("nothing is covered");
     return std::nullopt;
 }
 

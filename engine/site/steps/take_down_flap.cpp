@@ -5,7 +5,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::TakeDownFlap& step, const Team&)
 {
-    if (!opening(site, step.opening).flap) return "no flap door hangs there";
+    if (!opening(site, step.opening).flap) return to_say("no flap door hangs there");
     return std::nullopt;
 }
 

@@ -4,7 +4,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::TakeDownSigns& step, const Team&)
 {
-    if (!opening(site, step.at).has_sign) return "no signs hang there";
+    if (!opening(site, step.at).has_sign) return to_say("no signs hang there");
     return std::nullopt;
 }
 

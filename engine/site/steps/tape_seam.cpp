@@ -6,9 +6,9 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::TapeSeam& step, const Team& by)
 {
     const OpeningState& o = opening(site, step.opening);
-    if (o.is_open && !o.flap) return o.plan.title + " stands open; there is no seam to tape";
-    if (site.now < site.surfaces[floor_of(site, site.work_room)].wet_until) return "tape does not hold on a wet surface";
-    return first_of({must_be_inside(site, by), must_have(site, step.tape, {job::SupplyKindOf::tape, job::SupplyKindOf::masking_tape}, "to tape a seam")});
+    if (o.is_open && !o.flap) return sentence("{} stands open; there is no seam to tape", o.plan.title);
+    if (site.now < site.surfaces[floor_of(site, site.work_room)].wet_until) return to_say("tape does not hold on a wet surface");
+    return first_of({must_be_inside(site, by), must_have(site, step.tape, {job::SupplyKindOf::tape, job::SupplyKindOf::masking_tape}, to_say("to tape a seam"))});
 }
 
 Done carry_out(Site& site, const job::TapeSeam& step, const Team& by)

@@ -6,8 +6,8 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::TrainWorker& step, const Team& by)
 {
-    if (!is_certified(site, by)) return "only a certified renovator trains workers for the job";
-    if (std::find(by.begin(), by.end(), step.worker) != by.end()) return "nobody trains himself";
+    if (!is_certified(site, by)) return to_say("only a certified renovator trains workers for the job");
+    if (std::find(by.begin(), by.end(), step.worker) != by.end()) return to_say("nobody trains himself");
     return std::nullopt;
 }
 

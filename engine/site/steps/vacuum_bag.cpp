@@ -5,9 +5,9 @@ namespace flapdoor::site {
 Refusal why_not(const Site& site, const job::VacuumBag& step, const Team& by)
 {
     const Bag* bag = find_bag(site, step.bag);
-    if (bag == nullptr) return "there is no such bag yet";
-    if (bag->is_out) return "it is out already";
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum a bag")});
+    if (bag == nullptr) return to_say("there is no such bag yet");
+    if (bag->is_out) return to_say("it is out already");
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum a bag"))});
 }
 
 Done carry_out(Site& site, const job::VacuumBag& step, const Team& by)

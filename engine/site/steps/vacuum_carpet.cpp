@@ -10,8 +10,8 @@ Refusal why_not(const Site& site, const job::VacuumCarpet& step, const Team& by)
 {
     const auto is_here = [&](const job::Carpet& carpet) { return carpet.zone == site.room().plan.id; };
     const bool has_carpet = site.room().plan.floor == job::FloorKind::carpet || std::any_of(site.scenario.carpets.begin(), site.scenario.carpets.end(), is_here);
-    if (!has_carpet) return "there is no carpet in the work room";
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum carpet")});
+    if (!has_carpet) return to_say("there is no carpet in the work room");
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum carpet"))});
 }
 
 Done carry_out(Site& site, const job::VacuumCarpet& step, const Team& by)

@@ -8,8 +8,8 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::VacuumSheeting& step, const Team& by)
 {
-    if (site.sheet != SheetState::laid) return "no sheeting lies on the floor";
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum the sheeting")});
+    if (site.sheet != SheetState::laid) return to_say("no sheeting lies on the floor");
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum the sheeting"))});
 }
 
 Done carry_out(Site& site, const job::VacuumSheeting& step, const Team& by)

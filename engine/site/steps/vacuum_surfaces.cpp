@@ -6,7 +6,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::VacuumSurfaces& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum surfaces")});
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum surfaces"))});
 }
 
 Done carry_out(Site& site, const job::VacuumSurfaces& step, const Team& by)

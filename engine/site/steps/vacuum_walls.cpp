@@ -6,7 +6,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::VacuumWalls& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, "to vacuum walls")});
+    return first_of({must_be_inside(site, by), must_have(site, step.vacuum, {job::SupplyKindOf::hepa_vacuum, job::SupplyKindOf::shop_vacuum}, to_say("to vacuum walls"))});
 }
 
 Done carry_out(Site& site, const job::VacuumWalls& step, const Team& by)

@@ -8,7 +8,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::WipeFloor& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::dry_cloth, job::SupplyKindOf::rag}, "for a verification wipe"), must_have_card(site)});
+    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::dry_cloth, job::SupplyKindOf::rag}, to_say("for a verification wipe")), must_have_card(site)});
 }
 
 Done carry_out(Site& site, const job::WipeFloor& step, const Team& by)

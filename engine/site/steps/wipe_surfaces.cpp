@@ -6,8 +6,8 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::WipeSurfaces& step, const Team& by)
 {
-    if (step.target == job::Target::floor) return "a floor is mopped, not wiped with a hand cloth";
-    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::rag}, "to wipe surfaces")});
+    if (step.target == job::Target::floor) return to_say("a floor is mopped, not wiped with a hand cloth");
+    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::rag}, to_say("to wipe surfaces"))});
 }
 
 Done carry_out(Site& site, const job::WipeSurfaces& step, const Team& by)

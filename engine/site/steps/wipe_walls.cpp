@@ -6,7 +6,7 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::WipeWalls& step, const Team& by)
 {
-    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::rag}, "to wipe walls")});
+    return first_of({must_be_inside(site, by), must_have(site, step.cloth, {job::SupplyKindOf::cloth, job::SupplyKindOf::rag}, to_say("to wipe walls"))});
 }
 
 Done carry_out(Site& site, const job::WipeWalls& step, const Team& by)

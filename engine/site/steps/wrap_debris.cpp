@@ -8,9 +8,9 @@ namespace flapdoor::site {
 
 Refusal why_not(const Site& site, const job::WrapDebris& step, const Team& by)
 {
-    if (std::find(site.disturbed.begin(), site.disturbed.end(), step.component.name) == site.disturbed.end()) return "nothing has been taken off that component yet";
-    if (find_bag(site, step.bag) != nullptr) return "there is a bag or bundle of that name already";
-    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting}, "to wrap debris")});
+    if (std::find(site.disturbed.begin(), site.disturbed.end(), step.component.name) == site.disturbed.end()) return to_say("nothing has been taken off that component yet");
+    if (find_bag(site, step.bag) != nullptr) return to_say("there is a bag or bundle of that name already");
+    return first_of({must_be_inside(site, by), must_have(site, step.sheeting, {job::SupplyKindOf::sheeting}, to_say("to wrap debris"))});
 }
 
 Done carry_out(Site& site, const job::WrapDebris& step, const Team& by)

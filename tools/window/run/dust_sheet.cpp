@@ -6,6 +6,7 @@
 
 #include "debrief/pathway_chart.hpp"
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -37,8 +38,8 @@ void draw_outside(Ui& ui, const Story& story, Time now)
     double most = 0.0;
     for (const drill::Frame& frame : story.film.frames) most = std::max(most, static_cast<double>(frame.outside_lead.count));
     const Unit unit = unit_for(most);
-    strong(ui, "Lead outside the work area");
-    aside(ui, fmt::format("{} over the time of day; {}", unit.name, debrief::loading_note));
+    strong(ui, text::say("Lead outside the work area"));
+    aside(ui, text::say_with("{} over the time of day; {}", unit.name, text::say(debrief::loading_note)));
     std::vector<DayPoint> points;
     for (const drill::Frame& frame : story.film.frames)
         points.push_back({frame.at, std::max(static_cast<double>(frame.outside_lead.count) / unit.picograms, 0.0)});
@@ -51,7 +52,7 @@ void draw_pathway(Ui& ui, const debrief::PathwayLine& line)
     const Theme& t = ui.theme();
     Canvas canvas = ui.canvas();
     const int level = debrief::share_level(line.share);
-    const std::string name = debrief::as_sentence(std::string(word_of(line.pathway)));
+    const std::string name = debrief::as_sentence(std::string(text::say(word_of(line.pathway))));
     const std::string told = debrief::told_share(line);
     const std::string_view how = debrief::how_it_leaves(line.pathway);
     const float how_height = canvas.measure_wrapped(ui.width_left(), how, TextStyle::small).y;
@@ -89,20 +90,20 @@ void dust_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment
         const debrief::Outcome& outcome = story.report.outcome;
         draw_outside(ui, story, moment.at);
         rule(ui);
-        strong(ui, "How it got out, over the whole run");
+        strong(ui, text::say("How it got out, over the whole run"));
         bool is_any = false;
         for (const debrief::PathwayLine& line : outcome.pathways) {
             if (line.amount.lead.count <= 0) continue;
             draw_pathway(ui, line);
             is_any = true;
         }
-        if (!is_any) words(ui, "Nothing got out.");
+        if (!is_any) words(ui, text::say("Nothing got out."));
         rule(ui);
-        strong(ui, "Lead lying there at the end");
-        draw_loading(ui, "Work room floor", outcome.floor);
-        draw_loading(ui, "Worst sill", outcome.sill);
-        draw_loading(ui, "Floor beyond the entrance", outcome.hall_floor);
-        aside(ui, debrief::as_sentence(std::string(debrief::loading_note)) + ".");
+        strong(ui, text::say("Lead lying there at the end"));
+        draw_loading(ui, text::say("Work room floor"), outcome.floor);
+        draw_loading(ui, text::say("Worst sill"), outcome.sill);
+        draw_loading(ui, text::say("Floor beyond the entrance"), outcome.hall_floor);
+        aside(ui, debrief::as_sentence(std::string(text::say(debrief::loading_note))) + ".");
     });
 }
 

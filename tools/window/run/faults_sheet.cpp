@@ -4,6 +4,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -40,17 +41,20 @@ std::vector<Shown> shown_by(const Story& story, Time now)
     return shown;
 }
 
+/// What weighs, with "critical" before it where it is.
+std::string rank_text(const debrief::FaultLine& fault, std::string rank) { return fault.rule.is_critical ? text::say_with("critical, {}", rank) : rank; }
+
 std::string kind_text(const debrief::FaultLine& fault)
 {
     switch (fault.kind) {
         case debrief::FaultKind::order:
         case debrief::FaultKind::line:
-            return fmt::format("{}{}, weight {}{}", fault.rule.is_critical ? "critical, " : "", debrief::title_of(fault.rule.weight_class),
-                               fault.rule.weight, fault.rule.lost.count > 0 ? fmt::format(", {} lost", points_text(fault.rule.lost)) : "");
+            return rank_text(fault, fault.rule.lost.count > 0 ? text::say_with("{}, weight {}, {} lost", debrief::title_of(fault.rule.weight_class), fault.rule.weight, points_text(fault.rule.lost))
+                                                              : text::say_with("{}, weight {}", debrief::title_of(fault.rule.weight_class), fault.rule.weight));
         case debrief::FaultKind::consequence:
-            return fmt::format("{}follows from another fault, not weighed again", fault.rule.is_critical ? "critical, " : "");
+            return rank_text(fault, std::string(text::say("follows from another fault, not weighed again")));
         case debrief::FaultKind::advice:
-            return "advice, not weighed";
+            return std::string(text::say("advice, not weighed"));
     }
     return {};
 }
@@ -65,12 +69,12 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
         Color color;
         float indent;
     };
-    std::vector<Line> lines{{debrief::as_sentence(fault.rule.says), TextStyle::strong, t.ink, 0.0F},
+    std::vector<Line> lines{{debrief::as_sentence(std::string(text::say(fault.rule.says))), TextStyle::strong, t.ink, 0.0F},
                             {kind_text(fault), TextStyle::small, t.muted, 0.0F}};
     for (const Happening* time : shown.times)
-        lines.push_back({fmt::format("{}  {}", text::show_clock(time->at), time->what), TextStyle::small, t.ink, 0.0F});
-    if (!fault.rule.reason.empty()) lines.push_back({"Why: " + fault.rule.reason, TextStyle::small, t.ink, 0.0F});
-    if (!fault.rule.harm.empty()) lines.push_back({"What it does: " + fault.rule.harm, TextStyle::small, t.ink, 0.0F});
+        lines.push_back({fmt::format("{}  {}", text::show_clock(time->at), text::as_sentence(time->what.said())), TextStyle::small, t.ink, 0.0F});
+    if (!fault.rule.reason.empty()) lines.push_back({text::say_with("Why: {}", text::say(fault.rule.reason)), TextStyle::small, t.ink, 0.0F});
+    if (!fault.rule.harm.empty()) lines.push_back({text::say_with("What it does: {}", text::say(fault.rule.harm)), TextStyle::small, t.ink, 0.0F});
     if (!fault.rule.cite.empty()) lines.push_back({fault.rule.cite, TextStyle::small, t.caution, 0.0F});
 
     Canvas canvas = ui.canvas();
@@ -80,7 +84,7 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
     for (const Line& line : lines) height += canvas.measure_wrapped(width, line.text, line.style).y + ui.px(3.0F);
     const Touch touch = ui.touch({.name = fmt::format("fault-{}", fault.number),
                                   .role = Role::row,
-                                  .label = fault.rule.says,
+                                  .label = std::string(text::say(fault.rule.says)),
                                   .value = fault.rule.cite,
                                   .size = {ui.width_left(), height},
                                   .ring_rounding = 4.0F});
@@ -102,11 +106,11 @@ void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& mome
     panel(ui, "faults", box, {.padding = 12.0F}, [&] {
         const std::vector<Shown> shown = shown_by(story, moment.at);
         const std::size_t later = story.report.faults.size() - shown.size();
-        strong(ui, shown.empty() ? "No rule broken so far" : debrief::counted(shown.size(), "rule broken so far", "rules broken so far"));
+        strong(ui, shown.empty() ? std::string(text::say("No rule broken so far")) : text::say_number("{} rule broken so far", "{} rules broken so far", shown.size()));
         if (later > 0)
-            aside(ui, fmt::format("{} will show when the run comes to {}. F goes to the next one.", later, later == 1 ? "it" : "them"));
+            aside(ui, text::say_number("{} will show when the run comes to it. F goes to the next one.", "{} will show when the run comes to them. F goes to the next one.", later));
         else if (story.report.faults.empty())
-            aside(ui, "This run breaks none.");
+            aside(ui, text::say("This run breaks none."));
         for (const Shown& fault : shown) draw_fault(ui, story, fault, playback);
     });
 }

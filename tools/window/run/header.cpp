@@ -3,6 +3,7 @@
 #include "window/run/phrases.hpp"
 #include "window/widgets/button.hpp"
 #include "window/widgets/words.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -30,14 +31,15 @@ void draw_titles(Ui& ui, const Box& box, const RunTitle& title)
 {
     const Theme& t = ui.theme();
     Canvas canvas = ui.canvas();
+    const std::string drill(text::say(title.drill));
     const Try head = first_that_fits(canvas, box.width(),
-                                     {{title.drill, TextStyle::title}, {title.drill, TextStyle::strong}, {title.drill, TextStyle::small}});
+                                     {{drill, TextStyle::title}, {drill, TextStyle::strong}, {drill, TextStyle::small}});
     const Try line = first_that_fits(
         canvas, box.width(),
-        {{fmt::format("Plan: {}  \xC2\xB7  seed {}  \xC2\xB7  book: {}", title.plan, title.seed, title.book), TextStyle::small},
-         {fmt::format("{}  \xC2\xB7  seed {}  \xC2\xB7  {}", title.plan, title.seed, title.book), TextStyle::small},
-         {fmt::format("{}  \xC2\xB7  seed {}", title.plan, title.seed), TextStyle::small},
-         {title.plan, TextStyle::small}});
+        {{text::say_with("Plan: {}  \xC2\xB7  seed {}  \xC2\xB7  book: {}", text::say(title.plan), title.seed, text::say(title.book)), TextStyle::small},
+         {text::say_with("{}  \xC2\xB7  seed {}  \xC2\xB7  {}", text::say(title.plan), title.seed, text::say(title.book)), TextStyle::small},
+         {text::say_with("{}  \xC2\xB7  seed {}", text::say(title.plan), title.seed), TextStyle::small},
+         {std::string(text::say(title.plan)), TextStyle::small}});
     if (canvas.measure(head.text, head.style).x > box.width()) { // nothing but the drill, in as many lines as it takes
         const float height = canvas.measure_wrapped(box.width(), head.text, head.style).y;
         const Point low{box.low.x, box.center().y - height * 0.5F};
@@ -59,18 +61,18 @@ void draw_titles(Ui& ui, const Box& box, const RunTitle& title)
 float draw_result(Ui& ui, const Box& box, const RunTitle& title)
 {
     Canvas canvas = ui.canvas();
-    const std::string word = !title.is_passed ? "being worked out" : *title.is_passed ? "passed as practice" : "not passed";
+    const std::string_view word = !title.is_passed ? text::say("being worked out") : *title.is_passed ? text::say("passed as practice") : text::say("not passed");
     const Standing standing = !title.is_passed ? Standing::plain : *title.is_passed ? Standing::good : Standing::critical;
     const float chip = canvas.measure(word, TextStyle::small).x + ui.px(standing == Standing::plain ? 16.0F : 34.0F);
-    const float caution = canvas.measure(model_caution, TextStyle::small).x;
+    const float caution = canvas.measure(text::say(model_caution), TextStyle::small).x;
     const bool has_caution = box.height() >= ui.px(60.0F) && box.width() > caution + ui.px(340.0F);
     const float width = has_caution ? std::max(chip, caution) : chip;
     const float height = ui.px(24.0F) + (has_caution ? ui.px(20.0F) : 0.0F);
     const float top = box.center().y - height * 0.5F;
     const Box drawn = draw_mark(canvas, ui, {box.high.x - chip, top}, standing, word);
-    ui.note({"result", Role::text, word, {}, drawn});
+    ui.note({"result", Role::text, std::string(word), {}, drawn});
     if (has_caution)
-        canvas.text_in({{box.high.x - width, top + ui.px(25.0F)}, {box.high.x, top + height + ui.px(2.0F)}}, model_caution,
+        canvas.text_in({{box.high.x - width, top + ui.px(25.0F)}, {box.high.x, top + height + ui.px(2.0F)}}, text::say(model_caution),
                        TextStyle::small, ui.theme().caution, Align::right);
     return width + ui.px(18.0F);
 }
@@ -97,19 +99,19 @@ void header(Ui& ui, const Box& box, const RunTitle& title, ScreenState& state)
 
     ui.go_to({buttons.low.x, buttons.center().y - ui.px(20.0F)});
     const float scale = ui.text_scale();
-    if (button(ui, "text-smaller", "A-", {.emphasis = Emphasis::quiet, .width = 40.0F, .is_enabled = scale > 1.0F, .hint = "Smaller text"}))
+    if (button(ui, "text-smaller", "A-", {.emphasis = Emphasis::quiet, .width = 40.0F, .is_enabled = scale > 1.0F, .hint = text::say("Smaller text")}))
         ui.set_text_scale(scale - text_step);
     ui.beside(4.0F);
-    if (button(ui, "text-larger", "A+", {.emphasis = Emphasis::quiet, .width = 40.0F, .is_enabled = scale < 2.0F, .hint = "Larger text"}))
+    if (button(ui, "text-larger", "A+", {.emphasis = Emphasis::quiet, .width = 40.0F, .is_enabled = scale < 2.0F, .hint = text::say("Larger text")}))
         ui.set_text_scale(scale + text_step);
     ui.beside(4.0F);
     if (has_still &&
         button(
-            ui, "keep-still", "Still",
-            {.emphasis = Emphasis::quiet, .width = 60.0F, .is_on = state.keeps_still, .hint = "Little motion: no dots, nobody glides (M)"}))
+            ui, "keep-still", text::say("Still"),
+            {.emphasis = Emphasis::quiet, .width = 60.0F, .is_on = state.keeps_still, .hint = text::say("Little motion: no dots, nobody glides (M)")}))
         state.keeps_still = !state.keeps_still;
     if (has_still) ui.beside(4.0F);
-    if (button(ui, "help", "?", {.emphasis = Emphasis::quiet, .width = 40.0F, .hint = "Keys and what they do (?)"}))
+    if (button(ui, "help", "?", {.emphasis = Emphasis::quiet, .width = 40.0F, .hint = text::say("Keys and what they do (?)")}))
         state.shows_help = true;
 }
 

@@ -4,6 +4,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -49,14 +50,14 @@ void draw_charge(Ui& ui, const debrief::MarkLine& line, const debrief::FaultLine
     const float right = ui.px(58.0F);
     const float width = ui.width_left() - left - right;
     const std::string note = line.cite.empty()
-                                 ? fmt::format("{} of {}", debrief::share_of_weight(line.kind), line.weight)
-                                 : fmt::format("{} of {} \xC2\xB7 {}", debrief::share_of_weight(line.kind), line.weight, line.cite);
-    const float what = canvas.measure_wrapped(width, line.what, TextStyle::small).y;
+                                 ? text::say_with("{} of {}", debrief::share_of_weight(line.kind), line.weight)
+                                 : text::say_with("{} of {} \xC2\xB7 {}", debrief::share_of_weight(line.kind), line.weight, line.cite);
+    const float what = canvas.measure_wrapped(width, text::as_sentence(line.what.said()), TextStyle::small).y;
     const float cite = canvas.measure_wrapped(width, note, TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), what + cite + ui.px(10.0F)});
     if (!ui.is_in_view(box)) return;
     if (fault != nullptr) draw_fault_sign(canvas, ui, {box.low.x + ui.px(15.0F), box.low.y + ui.px(16.0F)}, ui.px(10.0F), *fault);
-    canvas.text_wrapped({box.low.x + left, box.low.y + ui.px(4.0F)}, width, debrief::as_sentence(line.what), TextStyle::small, t.ink);
+    canvas.text_wrapped({box.low.x + left, box.low.y + ui.px(4.0F)}, width, text::as_sentence(line.what.said()), TextStyle::small, t.ink);
     canvas.text_wrapped({box.low.x + left, box.low.y + ui.px(4.0F) + what}, width, note, TextStyle::small, t.muted);
     canvas.text_in({{box.high.x - right, box.low.y + ui.px(3.0F)}, {box.high.x, box.low.y + ui.px(24.0F)}}, "-" + points_text(line.lost),
                    TextStyle::strong, t.ink, Align::right);
@@ -70,15 +71,15 @@ void marks_sheet(Ui& ui, const Box& box, const Story& story)
     panel(ui, "marks", box, {.padding = 14.0F}, [&] {
         const debrief::Report& report = story.report;
         mark(ui, report.sheet.is_passed ? Standing::good : Standing::critical,
-             report.sheet.is_passed ? "passed as practice" : "not passed");
+             report.sheet.is_passed ? text::say("passed as practice") : text::say("not passed"));
         draw_total(ui, report.sheet);
-        aside(ui, fmt::format("Marks of the whole run, by the book \"{}\", {}.", report.sheet.book, report.sheet.edition));
+        aside(ui, text::say_with("Marks of the whole run, by the book \"{}\", {}.", text::say(report.sheet.book), text::say(report.sheet.edition)));
         aside(ui, debrief::score_note);
         if (!report.sheet.critical.empty()) {
-            strong(ui, "Not passed because of");
+            strong(ui, text::say("Not passed because of"));
             for (const std::string& rule : report.sheet.critical)
                 if (const debrief::FaultLine* fault = debrief::find_fault(report.faults, rule))
-                    aside(ui, fmt::format("{}: {}", fault->number, fault->rule.says));
+                    aside(ui, fmt::format("{}: {}", fault->number, text::say(fault->rule.says)));
         }
         debrief::MarkKind kind{};
         for (std::size_t i = 0; i < report.marks.size(); ++i) {
@@ -87,7 +88,7 @@ void marks_sheet(Ui& ui, const Box& box, const Story& story)
             kind = line.kind;
             draw_charge(ui, line, line.fault > 0 ? &report.faults[static_cast<std::size_t>(line.fault - 1)] : nullptr);
         }
-        if (report.marks.empty()) words(ui, "Nothing was lost.");
+        if (report.marks.empty()) words(ui, text::say("Nothing was lost."));
     });
 }
 

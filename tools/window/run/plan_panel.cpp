@@ -13,6 +13,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -34,9 +35,9 @@ struct ViewWords {
     std::string_view name, label, short_label, hint;
 };
 constexpr std::array<ViewWords, 3> view_words{{
-    {"there", "What is there", "There", "Lead lying on every surface (1)"},
-    {"seen", "What you could see", "Seen", "Only what an eye would notice (2)"},
-    {"air", "In the air", "Air", "Lead in the air and young clouds (3)"},
+    {"there", text::to_say("What is there"), text::to_say("There"), text::to_say("Lead lying on every surface (1)")},
+    {"seen", text::to_say("What you could see"), text::to_say("Seen"), text::to_say("Only what an eye would notice (2)")},
+    {"air", text::to_say("In the air"), text::to_say("Air"), text::to_say("Lead in the air and young clouds (3)")},
 }};
 
 // --- view switch --------------------------------------------------------------------------------------------------------
@@ -49,7 +50,7 @@ void view_row(Ui& ui, std::size_t i, ScreenState& state)
     const bool is_on = static_cast<std::size_t>(state.view) == i;
     const Touch touch = ui.touch({.name = fmt::format("view/{}", view_words[i].name),
                                   .role = Role::choice,
-                                  .label = view_words[i].label,
+                                  .label = std::string(text::say(view_words[i].label)),
                                   .size = {ui.width_left(), ui.px(32.0F)},
                                   .is_on = is_on,
                                   .ring_rounding = 4.0F});
@@ -59,10 +60,10 @@ void view_row(Ui& ui, std::size_t i, ScreenState& state)
     canvas.ring(center, ui.px(7.0F), is_on ? t.accent : t.line, ui.px(1.5F));
     if (is_on) canvas.fill_circle(center, ui.px(3.6F), t.accent);
     canvas.text_in({{touch.box.low.x + ui.px(28.0F), touch.box.low.y}, {touch.box.high.x - ui.px(22.0F), touch.box.high.y}},
-                   view_words[i].label, TextStyle::body, is_on ? t.accent : t.ink);
+                   text::say(view_words[i].label), TextStyle::body, is_on ? t.accent : t.ink);
     canvas.text_in({{touch.box.high.x - ui.px(22.0F), touch.box.low.y}, {touch.box.high.x - ui.px(8.0F), touch.box.high.y}},
                    fmt::format("{}", i + 1), TextStyle::small, t.muted, Align::right);
-    ui.hint(view_words[i].hint);
+    ui.hint(text::say(view_words[i].hint));
     if (touch.is_clicked) state.view = static_cast<ViewKind>(i);
 }
 
@@ -70,7 +71,7 @@ void view_tabs(Ui& ui, ScreenState& state)
 {
     std::array<Option, view_words.size()> options;
     for (std::size_t i = 0; i < options.size(); ++i)
-        options[i] = {std::string(view_words[i].name), std::string(view_words[i].short_label), Icon::none, std::string(view_words[i].hint)};
+        options[i] = {std::string(view_words[i].name), std::string(text::say(view_words[i].short_label)), Icon::none, std::string(text::say(view_words[i].hint))};
     auto chosen = static_cast<std::size_t>(state.view);
     if (choice_row(ui, "view", options, chosen)) state.view = static_cast<ViewKind>(chosen);
 }
@@ -82,7 +83,7 @@ float draw_grain_legend(Canvas canvas, const Ui& ui, Point low, float width)
 {
     const Theme& t = ui.theme();
     float y = low.y;
-    y += canvas.text_wrapped({low.x, y}, width, "Share of the floor that dust hides", TextStyle::small, t.ink) + ui.px(6.0F);
+    y += canvas.text_wrapped({low.x, y}, width, text::say("Share of the floor that dust hides"), TextStyle::small, t.ink) + ui.px(6.0F);
     constexpr std::array<double, 3> shares{0.002, 0.02, 0.2};
     const float gap = ui.px(6.0F);
     const float side = (width - 2.0F * gap) / 3.0F;
@@ -103,7 +104,7 @@ float draw_grain_legend(Canvas canvas, const Ui& ui, Point low, float width)
                        TextStyle::small, t.muted, Align::center);
     }
     y += ui.px(46.0F);
-    y += canvas.text_wrapped({low.x, y}, width, "Below 0.2 % nothing shows: unseen is not clean.", TextStyle::small, t.muted);
+    y += canvas.text_wrapped({low.x, y}, width, text::say("Below 0.2 % nothing shows: unseen is not clean."), TextStyle::small, t.muted);
     return y - low.y;
 }
 
@@ -112,10 +113,10 @@ float draw_view_legend(Ui& ui, Point low, float width, const ScreenState& state,
     Canvas canvas = ui.canvas();
     switch (state.view) {
         case ViewKind::there:
-            return draw_legend(canvas, ui, low, width, floor_scale, dust_ramp, {"Lead lying there", loading_unit, model_caution},
+            return draw_legend(canvas, ui, low, width, floor_scale, dust_ramp, {text::say("Lead lying there"), loading_unit, text::say(model_caution)},
                                reading ? std::optional(reading->loading) : std::nullopt);
         case ViewKind::airborne:
-            return draw_legend(canvas, ui, low, width, air_scale, dust_ramp, {"Lead in the air", air_unit, model_caution},
+            return draw_legend(canvas, ui, low, width, air_scale, dust_ramp, {text::say("Lead in the air"), air_unit, text::say(model_caution)},
                                reading ? std::optional(reading->air) : std::nullopt);
         case ViewKind::seen:
             break;
@@ -127,22 +128,22 @@ float draw_view_legend(Ui& ui, Point low, float width, const ScreenState& state,
 
 void draw_reading_slip(Ui& ui, const Story& story, const Reading& reading, ViewKind view)
 {
-    const std::string place = fmt::format("{}, {}", debrief::as_sentence(reading.surface), story.film.zones[reading.zone].title);
+    const std::string place = fmt::format("{}, {}", debrief::as_sentence(debrief::called(reading.surface)), text::say(story.film.zones[reading.zone].title));
     std::string head;
     std::vector<std::string> lines{place};
     switch (view) {
         case ViewKind::there:
-            head = fmt::format("{} {} lead", loading_text(reading.loading), loading_unit);
+            head = text::say_with("{} {} lead", loading_text(reading.loading), loading_unit);
             break;
         case ViewKind::seen:
-            head = reading.coverage >= reading.threshold ? "You would see this" : "Looks clean";
-            lines.push_back(fmt::format("dust hides {}; noticed from {}",
+            head = reading.coverage >= reading.threshold ? text::say("You would see this") : text::say("Looks clean");
+            lines.push_back(text::say_with("dust hides {}; noticed from {}",
                                         reading.coverage > 0.0 ? text::show_percent(reading.coverage) : "0 %",
                                         text::show_percent(reading.threshold)));
             break;
         case ViewKind::airborne:
             head =
-                fmt::format("{} {} lead in the air", reading.air < air_scale.least ? "< 0.1" : text::show_number(reading.air, 2), air_unit);
+                text::say_with("{} {} lead in the air", reading.air < air_scale.least ? "< 0.1" : text::show_number(reading.air, 2), air_unit);
             lines[0] = story.film.zones[reading.zone].title;
             break;
     }
@@ -169,7 +170,7 @@ std::optional<Reading> drawing(Ui& ui, const Box& box, const Story& story, const
     ui.go_to(box.low);
     const Touch touch = ui.touch({.name = "plan-drawing",
                                   .role = Role::drawing,
-                                  .label = "Plan",
+                                  .label = text::say("Plan"),
                                   .value = view_words[static_cast<std::size_t>(state.view)].label,
                                   .size = box.size(),
                                   .is_pressed_by_keys = false,
@@ -197,11 +198,11 @@ std::optional<Reading> drawing(Ui& ui, const Box& box, const Story& story, const
 
 void zoom_buttons(Ui& ui, ScreenState& state)
 {
-    if (button(ui, "zoom-out", "", {.icon = Icon::minus, .hint = "Further away (-)"})) zoom_plan(state, 1.0 / 1.25);
+    if (button(ui, "zoom-out", "", {.icon = Icon::minus, .hint = text::say("Further away (-)")})) zoom_plan(state, 1.0 / 1.25);
     ui.beside(4.0F);
-    if (button(ui, "zoom-in", "", {.icon = Icon::plus, .hint = "Closer (+)"})) zoom_plan(state, 1.25);
+    if (button(ui, "zoom-in", "", {.icon = Icon::plus, .hint = text::say("Closer (+)")})) zoom_plan(state, 1.25);
     ui.beside(4.0F);
-    if (button(ui, "fit", state.shows_whole_plan ? "Work area" : "Whole plan", {.width = -1.0F, .hint = "Fit into the window (0)"}))
+    if (button(ui, "fit", state.shows_whole_plan ? text::say("Work area") : text::say("Whole plan"), {.width = -1.0F, .hint = text::say("Fit into the window (0)")}))
         fit_plan(state);
 }
 
@@ -213,20 +214,20 @@ void sign_key(Ui& ui, const Box& room, const PaperView& scale)
         std::function<void(Board&, const PaperBox&)> draw;
     };
     const std::array<Sign, 6> signs{{
-        {"plastic sheeting", [](Board& b, const PaperBox& p) { draw_sheeting(b, corners(p)); }},
-        {"flap door, its dowel",
+        {text::say("plastic sheeting"), [](Board& b, const PaperBox& p) { draw_sheeting(b, corners(p)); }},
+        {text::say("flap door, its dowel"),
          [](Board& b, const PaperBox& p) {
              draw_flap_door(b, {p.low.x, p.low.y}, {p.high.x, p.low.y});
          }},
-        {"register, covered and taped",
+        {text::say("register, covered and taped"),
          [](Board& b, const PaperBox& p) {
              const double dx = p.width() * 0.16;
              const double dy = p.height() * 0.2;
              draw_register(b, {{p.low.x + dx, p.low.y + dy}, {p.high.x - dx, p.high.y - dy}}, RegisterKind::supply, true);
          }},
-        {"tack pad", [](Board& b, const PaperBox& p) { draw_tack_pad(b, p, 0.0); }},
-        {"warning sign", [](Board& b, const PaperBox& p) { draw_sign(b, p.center()); }},
-        {"part being worked on",
+        {text::say("tack pad"), [](Board& b, const PaperBox& p) { draw_tack_pad(b, p, 0.0); }},
+        {text::say("warning sign"), [](Board& b, const PaperBox& p) { draw_sign(b, p.center()); }},
+        {text::say("part being worked on"),
          [](Board& b, const PaperBox& p) {
              const Box box = b.view.at(p).inset(b.px(3.0F));
              b.canvas.frame_box(box, b.theme().accent, b.px(2.4F), b.px(5.0F));
@@ -300,12 +301,12 @@ void small_toolbar(Ui& ui, const Box& box, ScreenState& state)
     ui.go_to(box.low);
     view_tabs(ui, state);
     ui.go_to({box.high.x - ui.px(128.0F), box.low.y});
-    if (button(ui, "zoom-out", "", {.emphasis = Emphasis::quiet, .icon = Icon::minus, .hint = "Further away (-)"}))
+    if (button(ui, "zoom-out", "", {.emphasis = Emphasis::quiet, .icon = Icon::minus, .hint = text::say("Further away (-)")}))
         zoom_plan(state, 1.0 / 1.25);
     ui.beside(4.0F);
-    if (button(ui, "zoom-in", "", {.emphasis = Emphasis::quiet, .icon = Icon::plus, .hint = "Closer (+)"})) zoom_plan(state, 1.25);
+    if (button(ui, "zoom-in", "", {.emphasis = Emphasis::quiet, .icon = Icon::plus, .hint = text::say("Closer (+)")})) zoom_plan(state, 1.25);
     ui.beside(4.0F);
-    if (button(ui, "fit", "", {.emphasis = Emphasis::quiet, .icon = Icon::fit, .hint = "Fit into the window (0)"})) fit_plan(state);
+    if (button(ui, "fit", "", {.emphasis = Emphasis::quiet, .icon = Icon::fit, .hint = text::say("Fit into the window (0)")})) fit_plan(state);
 }
 
 }

@@ -6,6 +6,7 @@
 #include "window/run/sheets.hpp"
 #include "window/run/time_bar.hpp"
 #include "window/widgets/choice.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -21,7 +22,7 @@ constexpr Time long_step = 5.0_min;
 constexpr double zoom_of_a_key = 1.25;
 
 constexpr std::array<std::string_view, page_count> page_names{"plan", "section", "steps", "faults", "marks", "dust"};
-constexpr std::array<std::string_view, page_count> page_labels{"Plan", "Section", "Steps", "Faults", "Marks", "Dust"};
+constexpr std::array<std::string_view, page_count> page_labels{text::to_say("Plan"), text::to_say("Section"), text::to_say("Steps"), text::to_say("Faults"), text::to_say("Marks"), text::to_say("Dust")};
 
 /// Where the tabs begin: on a wide screen the plan and the section have their own places.
 std::size_t first_tab(const Layout& layout) { return layout.is_wide ? (layout.is_tall ? 2U : 1U) : 0U; }
@@ -64,7 +65,7 @@ void RunScreen::tabs(Ui& ui, const Layout& layout)
 {
     const std::size_t first = first_tab(layout);
     std::vector<Option> options;
-    for (std::size_t i = first; i < page_labels.size(); ++i) options.push_back({std::string(page_names[i]), std::string(page_labels[i])});
+    for (std::size_t i = first; i < page_labels.size(); ++i) options.push_back({std::string(page_names[i]), std::string(text::say(page_labels[i]))});
     auto chosen = static_cast<std::size_t>(std::max(static_cast<int>(state_.page) - static_cast<int>(first), 0));
     if (layout.is_wide && static_cast<std::size_t>(state_.page) < first) chosen = static_cast<std::size_t>(Page::steps) - first;
     ui.go_to(layout.tabs.low);

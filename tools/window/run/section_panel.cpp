@@ -6,6 +6,7 @@
 #include "window/widgets/panel.hpp"
 #include "window/widgets/words.hpp"
 
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -28,11 +29,11 @@ struct SiteWord {
 std::vector<SiteWord> site_words(const Story& story, const Moment& moment)
 {
     std::vector<SiteWord> words;
-    const auto tell = [&](bool is_safe, std::string safe, std::string open) {
-        words.push_back({is_safe ? Standing::good : Standing::plain, is_safe ? std::move(safe) : std::move(open)});
+    const auto tell = [&](bool is_safe, std::string_view safe, std::string_view open) {
+        words.push_back({is_safe ? Standing::good : Standing::plain, std::string(is_safe ? safe : open)});
     };
     const drill::Frame& now = *moment.now;
-    tell(!now.is_hvac_running, "blower off", "blower runs");
+    tell(!now.is_hvac_running, text::say("blower off"), text::say("blower runs"));
     const auto& openings = story.inputs.scenario.openings;
     for (std::size_t i = 0; i < openings.size(); ++i) {
         const drill::OpeningShot& shot = now.openings[i];
@@ -41,20 +42,20 @@ std::vector<SiteWord> site_words(const Story& story, const Moment& moment)
             case job::OpeningKindOf::return_air:
             case job::OpeningKindOf::exhaust: {
                 const std::string_view name = word_of(openings[i].kind);
-                tell(shot.is_covered, fmt::format("{} covered", name), fmt::format("{} {}", name, shot.is_open ? "open" : "closed, bare"));
+                tell(shot.is_covered, text::say_with("{} covered", name), text::say_with(shot.is_open ? text::to_say("{} open") : text::to_say("{} closed, bare"), name));
                 break;
             }
             case job::OpeningKindOf::door:
-                if (shot.has_flap) tell(true, "flap door hung", "");
+                if (shot.has_flap) tell(true, text::say("flap door hung"), "");
                 break;
             default:
                 break;
         }
     }
     const bool has_sign = std::any_of(now.openings.begin(), now.openings.end(), [](const drill::OpeningShot& o) { return o.has_sign; });
-    tell(has_sign, "signs up", "no signs");
-    tell(std::any_of(now.is_sheeted.begin(), now.is_sheeted.end(), [](std::uint8_t c) { return c != 0; }), "sheeting down", "no sheeting");
-    if (now.has_tack_pad) tell(true, "tack pad down", "");
+    tell(has_sign, text::say("signs up"), text::say("no signs"));
+    tell(std::any_of(now.is_sheeted.begin(), now.is_sheeted.end(), [](std::uint8_t c) { return c != 0; }), text::say("sheeting down"), text::say("no sheeting"));
+    if (now.has_tack_pad) tell(true, text::say("tack pad down"), "");
     return words;
 }
 
@@ -77,7 +78,7 @@ float draw_site_words(Ui& ui, const Box& box, const Story& story, const Moment& 
 void draw_air_chart(Ui& ui, Box box, const Story& story, Time now)
 {
     if (box.height() < ui.px(84.0F) || box.width() < ui.px(240.0F)) return;
-    const std::string head = fmt::format("Lead in the work room's air, {}; training model", air_unit);
+    const std::string head = text::say_with("Lead in the work room's air, {}; training model", air_unit);
     box.low.y += ui.canvas().text_wrapped(box.low, box.width(), head, TextStyle::small, ui.theme().muted);
     std::vector<DayPoint> points;
     for (const drill::Frame& frame : story.film.frames) points.push_back({frame.at, frame.air_lead[story.film.work_room]});
@@ -97,11 +98,11 @@ void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
     const debrief::StepLine& step = story.report.steps[moment.card];
     const CardWords& words = story.words[moment.card];
     const bool is_between = moment.at > step.end;
-    const std::string head = fmt::format("{} card {} of {}", is_between ? "After" : "Now:", step.number, story.report.steps.size());
+    const std::string head = text::say_with(is_between ? text::to_say("After card {} of {}") : text::to_say("Now: card {} of {}"), step.number, story.report.steps.size());
     canvas.text(box.low, head, TextStyle::small, t.muted);
     box.low.y += canvas.measure(head, TextStyle::small).y + ui.px(1.0F);
-    box.low.y += canvas.text_wrapped(box.low, box.width(), step.title, TextStyle::strong, t.ink);
-    const std::string more = fmt::format("{}, {} to {}{}{}", words.crew, text::show_clock(step.start), text::show_clock(step.end),
+    box.low.y += canvas.text_wrapped(box.low, box.width(), text::say(step.title), TextStyle::strong, t.ink);
+    const std::string more = text::say_with("{}, {} to {}{}{}", words.crew, text::show_clock(step.start), text::show_clock(step.end),
                                          words.detail.empty() ? "" : " \xC2\xB7 ", words.detail);
     box.low.y += canvas.text_wrapped(box.low, box.width(), more, TextStyle::small, t.muted) + ui.px(7.0F);
     box.low.y += draw_site_words(ui, box, story, moment) + ui.px(10.0F);
@@ -112,8 +113,8 @@ void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
 void draw_title(Ui& ui, const Box& box, const Section& section)
 {
     Canvas canvas = ui.canvas();
-    std::string title = fmt::format("Section, looking {}; heights in feet", section.runs_east ? "north" : "west");
-    if (canvas.measure(title, TextStyle::small).x > box.width()) title = "Section, feet";
+    std::string title = std::string(section.runs_east ? text::say("Section, looking north; heights in feet") : text::say("Section, looking west; heights in feet"));
+    if (canvas.measure(title, TextStyle::small).x > box.width()) title = text::say("Section, feet");
     canvas.text_in(box, title, TextStyle::small, ui.theme().muted);
 }
 

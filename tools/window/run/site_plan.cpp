@@ -12,7 +12,9 @@
 #include "window/run/plan_part.hpp"
 #include "window/widgets/words.hpp"
 
+#include "debrief/wording.hpp"
 #include "site/place.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -50,7 +52,7 @@ void draw_object(Board& board, const job::Object& object, bool is_covered)
         if (is_covered) draw_sheeting(board, corners(footprint_of(object)));
     }
     else {
-        draw_furniture(board, footprint_of(object), kind_of(object.id.name), object.title, is_covered);
+        draw_furniture(board, footprint_of(object), kind_of(object.id.name), std::string(text::say(object.title)), is_covered);
     }
 }
 
@@ -125,9 +127,9 @@ void draw_worked_parts(Board& board, const Now& now)
 
 std::string air_text(double micrograms_per_cubic_meter)
 {
-    if (micrograms_per_cubic_meter < 0.01) return "no lead in the air";
+    if (micrograms_per_cubic_meter < 0.01) return std::string(text::say("no lead in the air"));
     const double digits = micrograms_per_cubic_meter;
-    return fmt::format("air {} \xC2\xB5g/m\xC2\xB3", digits < 0.1 ? "< 0.1" : text::show_number(digits, 2));
+    return text::say_with("air {} \xC2\xB5g/m\xC2\xB3", digits < 0.1 ? "< 0.1" : text::show_number(digits, 2));
 }
 
 /// The mixed air of each zone, by its concentration.
@@ -165,7 +167,7 @@ void draw_people(Board& board, const Box& window, const Now& now)
     std::vector<Box> taken;
     for (const Walker& walker : now.moment.crew) taken.push_back(box_around(board.at(walker.at), Point{1.7F, 1.7F} * reach(walker)));
     for (std::size_t p = 0; p < now.moment.crew.size(); ++p) {
-        const std::string name = short_name(crew[p].title);
+        const std::string name = short_name(debrief::called(crew[p].title));
         const Point words = board.canvas.measure(name, TextStyle::small);
         const Box tag = box_around(board.at(now.moment.crew[p].at), {words.x + board.px(10.0F), words.y + board.px(4.0F)});
         const float up = reach(now.moment.crew[p]) + words.y * 0.5F + board.px(6.0F);
@@ -229,7 +231,7 @@ void draw_names(Board& board, const Box& window, const std::vector<job::Zone>& z
 {
     for (std::size_t z = 0; z < zones.size(); ++z) {
         const PaperBox floor = paper(site::footprint(zones[z]));
-        std::vector<std::string> lines{zones[z].title};
+        std::vector<std::string> lines{std::string(text::say(zones[z].title))};
         if (now != nullptr && view == ViewKind::airborne) lines.push_back(air_text(now->frame().air_lead[z]));
         const Box whole = board.view.at(floor);
         const Box seen{{std::max(whole.low.x, window.low.x), std::max(whole.low.y, window.low.y)},
@@ -259,7 +261,7 @@ void draw_furnishings(Board& board, const job::Scenario& scenario, const Now* no
     }
     for (const job::Counter& counter : scenario.counters)
         draw_furniture(board, paper(plan::Rect{counter.west, counter.south, counter.width, counter.depth}), FurnitureKind::counter,
-                       counter.title, false);
+                       std::string(text::say(counter.title)), false);
 }
 
 void draw_structure(Board& board, const job::Scenario& scenario, const Now* now)

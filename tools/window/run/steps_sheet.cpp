@@ -6,6 +6,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 #include "text/show.hpp"
 
 #include <fmt/format.h>
@@ -36,8 +37,8 @@ StepFace face_of(const Story& story, const Moment& moment, std::size_t card)
     else if (card == moment.card)
         face.stand = Stand::under_way;
     if (face.stand == Stand::to_come) return face;
-    if (line.outcome == job::Outcome::refused) face.outcome = "Could not be done: " + line.reason;
-    if (line.outcome == job::Outcome::not_needed) face.outcome = "Not needed: " + line.reason;
+    if (line.outcome == job::Outcome::refused) face.outcome = text::say_with("Could not be done: {}", line.reason.said());
+    if (line.outcome == job::Outcome::not_needed) face.outcome = text::say_with("Not needed: {}", line.reason.said());
     const std::size_t count = story.happened_by(moment.at);
     for (std::size_t i = 0; i < count; ++i)
         if (story.happenings[i].card == static_cast<int>(card)) face.happened.push_back(&story.happenings[i]);
@@ -52,7 +53,7 @@ std::string faults_in_short(const Story& story, const StepFace& face)
     numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
     std::string list;
     for (std::size_t i = 0; i < numbers.size() && i < 8; ++i) list += fmt::format("{}{}", i > 0 ? ", " : "", numbers[i]);
-    return fmt::format("{} {}{}", numbers.size() == 1 ? "Fault" : "Faults", list, numbers.size() > 8 ? " and more" : "");
+    return text::say_with(numbers.size() == 1 ? text::to_say("Fault {}") : numbers.size() > 8 ? text::to_say("Faults {} and more") : text::to_say("Faults {}"), list);
 }
 
 struct Measures {
@@ -72,7 +73,7 @@ Measures measured(const Ui& ui, const Canvas& canvas, const StepFace& face, floa
     Measures m{};
     m.text_x = ui.px(86.0F);
     m.width = std::max(width - m.text_x - ui.px(12.0F), ui.px(80.0F));
-    m.title = canvas.measure_wrapped(m.width, face.line.title, TextStyle::strong).y + ui.px(10.0F);
+    m.title = canvas.measure_wrapped(m.width, text::say(face.line.title), TextStyle::strong).y + ui.px(10.0F);
     m.detail = canvas.measure_wrapped(m.width, detail_of(face), TextStyle::small).y + ui.px(2.0F);
     m.outcome =
         face.outcome.empty() ? 0.0F : canvas.measure_wrapped(m.width - ui.px(22.0F), face.outcome, TextStyle::small).y + ui.px(4.0F);
@@ -103,7 +104,7 @@ Box draw_step(Ui& ui, const Story& story, const StepFace& face, Playback& playba
     const Measures m = measured(ui, canvas, face, width);
     const Touch touch = ui.touch({.name = fmt::format("card-{}", face.line.number),
                                   .role = Role::card,
-                                  .label = face.line.title,
+                                  .label = std::string(text::say(face.line.title)),
                                   .value = face.outcome,
                                   .size = {width, m.height() + ui.px(10.0F)},
                                   .is_on = face.stand == Stand::under_way,
@@ -127,7 +128,7 @@ Box draw_step(Ui& ui, const Story& story, const StepFace& face, Playback& playba
     canvas.text_in({{box.low.x, knot_y - ui.px(10.0F)}, {box.low.x + ui.px(42.0F), knot_y + ui.px(10.0F)}},
                    text::show_clock(face.line.start), TextStyle::small, is_now ? t.accent : t.muted, Align::right);
     Point at{box.low.x + m.text_x, box.low.y + ui.px(7.0F)};
-    canvas.text_wrapped(at, m.width, face.line.title, TextStyle::strong, face.stand == Stand::to_come ? t.muted : t.ink);
+    canvas.text_wrapped(at, m.width, text::say(face.line.title), TextStyle::strong, face.stand == Stand::to_come ? t.muted : t.ink);
     at.y += m.title - ui.px(9.0F);
     canvas.text_wrapped(at, m.width, detail_of(face), TextStyle::small, t.muted);
     at.y += m.detail;
@@ -164,9 +165,9 @@ void draw_fault_slip(Ui& ui, const debrief::FaultLine& fault)
     Canvas canvas = ui.canvas();
     const float left = ui.px(86.0F);
     const float width = ui.width_left() - left - ui.px(40.0F);
-    const std::string says = debrief::as_sentence(fault.rule.says) + ".";
+    const std::string says = debrief::as_sentence(std::string(text::say(fault.rule.says))) + ".";
     const float says_height = canvas.measure_wrapped(width, says, TextStyle::small).y;
-    const float reason_height = canvas.measure_wrapped(width, fault.rule.reason, TextStyle::small).y;
+    const float reason_height = canvas.measure_wrapped(width, text::say(fault.rule.reason), TextStyle::small).y;
     const float cite_height = fault.rule.cite.empty() ? 0.0F : canvas.measure_wrapped(width, fault.rule.cite, TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), says_height + reason_height + cite_height + ui.px(14.0F)});
     if (!ui.is_in_view(box)) return;
@@ -179,7 +180,7 @@ void draw_fault_slip(Ui& ui, const debrief::FaultLine& fault)
     Point at{slip.low.x + ui.px(42.0F), slip.low.y + ui.px(7.0F)};
     canvas.text_wrapped(at, width, says, TextStyle::small, t.ink);
     at.y += says_height;
-    canvas.text_wrapped(at, width, fault.rule.reason, TextStyle::small, t.muted);
+    canvas.text_wrapped(at, width, text::say(fault.rule.reason), TextStyle::small, t.muted);
     at.y += reason_height;
     canvas.text_wrapped(at, width, fault.rule.cite, TextStyle::small, t.caution);
 }
@@ -192,7 +193,7 @@ void draw_faults_of_card(Ui& ui, const Story& story, const StepFace& face)
     if (faults.size() <= most_told) return;
     const Box box = ui.place({ui.width_left(), ui.px(24.0F)});
     ui.canvas().text_in({{box.low.x + ui.px(86.0F), box.low.y}, box.high},
-                        fmt::format("{} more on the faults sheet", faults.size() - most_told), TextStyle::small, ui.theme().muted);
+                        text::say_with("{} more on the faults sheet", faults.size() - most_told), TextStyle::small, ui.theme().muted);
 }
 
 void draw_phase(Ui& ui, job::Phase phase)

@@ -1,6 +1,8 @@
 #include "window/run/story.hpp"
 
 #include "core/insist.hpp"
+#include "debrief/wording.hpp"
+#include "text/language.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -37,10 +39,10 @@ std::string detail_of(const job::LogEntry& entry, const job::Scenario& scenario)
         if (parameter.name == "technique" || parameter.name == "bag") {
             std::string words = parameter.value;
             std::replace(words.begin(), words.end(), '-', ' ');
-            add(words);
+            add(std::string(text::say(words)));
         }
         else if (const std::string title = title_in(scenario, parameter.value); !title.empty()) {
-            add(title);
+            add(std::string(text::say(title)));
         }
     }
     return detail;
@@ -51,7 +53,7 @@ CardWords words_of(const job::LogEntry& entry, const job::Scenario& scenario)
     CardWords words{detail_of(entry, scenario), {}};
     for (const job::PersonId& id : entry.by) {
         const job::Person* person = find_by_id(scenario.crew, id);
-        words.crew += (words.crew.empty() ? "" : ", ") + short_name(person ? person->title : id.name);
+        words.crew += (words.crew.empty() ? "" : ", ") + short_name(debrief::called(person ? person->title : id.name));
     }
     return words;
 }
@@ -73,7 +75,7 @@ std::vector<Happening> happenings_of(const debrief::Report& report, const job::R
     std::vector<Happening> happenings;
     for (std::size_t i = 0; i < report.faults.size(); ++i)
         for (const rules::Fault& fault : report.faults[i].rule.faults)
-            happenings.push_back({fault.at, i, card_of(fault, log), fault.what.text()});
+            happenings.push_back({fault.at, i, card_of(fault, log), fault.what});
     std::stable_sort(happenings.begin(), happenings.end(),
                      [](const Happening& a, const Happening& b) { return std::tuple(a.at.si, a.fault) < std::tuple(b.at.si, b.fault); });
     return happenings;

@@ -14,7 +14,7 @@ struct Happening {
     Time at{};
     std::size_t fault = 0; ///< in Report::faults
     int card = -1;         ///< entry of the log it is shown at, -1 when the whole run is meant
-    std::string what;      ///< one sentence
+    text::Sentence what;   ///< one sentence
 };
 
 /// What a card adds to its title, and who carries it out.

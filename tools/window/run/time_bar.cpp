@@ -4,6 +4,7 @@
 #include "window/widgets/choice.hpp"
 #include "window/widgets/panel.hpp"
 #include "window/widgets/scrubber.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -27,10 +28,10 @@ std::vector<ScrubberMark> marks_of(const Story& story, Time now)
     for (std::size_t i = 0; i < story.happenings.size(); ++i) {
         const double at = (story.happenings[i].at - story.start).si;
         const bool is_known = i < happened; // what is still to come shows its place, not its name
-        const std::string label = is_known ? fmt::format("{}  Fault {}: {}", day_time_text(story.happenings[i].at.si),
+        const std::string label = is_known ? text::say_with("{}  Fault {}: {}", day_time_text(story.happenings[i].at.si),
                                                          story.report.faults[story.happenings[i].fault].number,
-                                                         story.report.faults[story.happenings[i].fault].rule.says)
-                                           : fmt::format("{}  a fault", day_time_text(story.happenings[i].at.si));
+                                                         text::say(story.report.faults[story.happenings[i].fault].rule.says))
+                                           : text::say_with("{}  a fault", day_time_text(story.happenings[i].at.si));
         if (!marks.empty() && marks.back().is_fault && marks.back().seconds == at) continue; // one flag a moment
         marks.push_back({at, true, label});
     }
@@ -50,13 +51,13 @@ void speed_choice(Ui& ui, bool is_roomy, Playback& playback)
     std::size_t chosen = playback.speed();
     if (!is_roomy) {
         const std::string text = fmt::format("\xC3\x97{}", playing_speeds[chosen]);
-        if (button(ui, "speed", text, {.width = 76.0F, .hint = "Speed: times faster than the clock (S)"}))
+        if (button(ui, "speed", text, {.width = 76.0F, .hint = text::say("Speed: times faster than the clock (S)")}))
             playback.set_speed((chosen + 1) % playing_speeds.size());
         return;
     }
     std::vector<Option> options;
     for (const int speed : playing_speeds)
-        options.push_back({fmt::format("{}", speed), fmt::format("\xC3\x97{}", speed), Icon::none, "Times faster than the clock (S)"});
+        options.push_back({fmt::format("{}", speed), fmt::format("\xC3\x97{}", speed), Icon::none, std::string(text::say("Times faster than the clock (S)"))});
     if (choice_row(ui, "speed", options, chosen)) playback.set_speed(chosen);
 }
 
@@ -65,7 +66,7 @@ void controls(Ui& ui, bool is_roomy, const Story& story, Playback& playback)
     const std::size_t card = story.card_at(playback.now());
     const std::size_t faults = story.broken_by(playback.now());
     if (is_roomy) {
-        if (button(ui, "to-start", "", {.icon = Icon::to_start, .hint = "Back to the start (Home)"})) playback.go_to(story.start);
+        if (button(ui, "to-start", "", {.icon = Icon::to_start, .hint = text::say("Back to the start (Home)")})) playback.go_to(story.start);
         ui.beside(6.0F);
     }
     const bool is_playing = playback.is_playing();
@@ -73,22 +74,22 @@ void controls(Ui& ui, bool is_roomy, const Story& story, Playback& playback)
                {.emphasis = Emphasis::primary,
                 .icon = is_playing ? Icon::pause : Icon::play,
                 .width = is_roomy ? 64.0F : 44.0F,
-                .hint = is_playing ? "Pause (Space)" : "Play (Space)"}))
+                .hint = is_playing ? text::say("Pause (Space)") : text::say("Play (Space)")}))
         playback.play_or_pause();
     ui.beside(is_roomy ? 22.0F : 6.0F);
-    if (button(ui, "card-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = "Card before (Page Up)"}))
+    if (button(ui, "card-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = text::say("Card before (Page Up)")}))
         playback.to_card(-1);
     ui.beside(0.0F);
     const std::size_t cards = story.report.steps.size();
-    label(ui, is_roomy ? fmt::format("card {} of {}", card + 1, cards) : fmt::format("{}/{}", card + 1, cards), is_roomy ? 108.0F : 52.0F);
-    if (button(ui, "card-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = "Next card (Page Down)"}))
+    label(ui, is_roomy ? text::say_with("card {} of {}", card + 1, cards) : fmt::format("{}/{}", card + 1, cards), is_roomy ? 108.0F : 52.0F);
+    if (button(ui, "card-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = text::say("Next card (Page Down)")}))
         playback.to_card(+1);
     ui.beside(is_roomy ? 16.0F : 2.0F);
-    if (button(ui, "fault-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = "Fault before (Shift + F)"}))
+    if (button(ui, "fault-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = text::say("Fault before (Shift + F)")}))
         playback.to_fault(-1);
     ui.beside(0.0F);
-    label(ui, fmt::format("{} {}{}", faults, faults == 1 ? "fault" : "faults", is_roomy ? " so far" : ""), is_roomy ? 116.0F : 60.0F);
-    if (button(ui, "fault-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = "Next fault (F)"}))
+    label(ui, is_roomy ? text::say_number("{} fault so far", "{} faults so far", faults) : text::say_number("{} fault", "{} faults", faults), is_roomy ? 116.0F : 60.0F);
+    if (button(ui, "fault-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = text::say("Next fault (F)")}))
         playback.to_fault(+1);
     ui.beside(is_roomy ? 16.0F : 2.0F);
     speed_choice(ui, is_roomy, playback);
@@ -117,7 +118,7 @@ void time_bar(Ui& ui, const Box& box, bool is_roomy, const Story& story, Playbac
                       .step = arrow_step,
                       .marks = marks,
                       .width = rest.width() / ui.text_scale(),
-                      .label = "Time of day",
+                      .label = text::say("Time of day"),
                       .day_time_at_start = story.start.si}))
             playback.go_to(story.start + Time{seconds});
     });

@@ -8,6 +8,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "text/language.hpp"
 
 #include <fmt/format.h>
 
@@ -53,7 +54,7 @@ void waiting_screen(Ui& ui, const debrief::Inputs& inputs, std::uint64_t seed, d
         canvas.line(foot.low, {foot.high.x, foot.low.y}, ui.theme().ink, ui.px(1.2F));
         const float width = std::min(foot.width() - ui.px(40.0F), ui.px(560.0F));
         const Point low{foot.center().x - width * 0.5F, foot.low.y + ui.px(16.0F)};
-        const std::string text = fmt::format("Carrying the plan out: {}", debrief::counted(inputs.plan.cards.size(), "card", "cards"));
+        const std::string text = text::say_number("Carrying the plan out: {} card", "Carrying the plan out: {} cards", inputs.plan.cards.size());
         canvas.text_in(box_at(low, {width, ui.px(26.0F)}), text, TextStyle::strong, ui.theme().ink, Align::center);
         ui.note({"waiting/words", Role::text, text, {}, box_at(low, {width, ui.px(26.0F)})});
         draw_swing(ui, box_at(low + Point{0.0F, ui.px(38.0F)}, {width, ui.px(8.0F)}), seconds, state.keeps_still);
