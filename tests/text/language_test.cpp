@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstdlib>
+#include <map>
 #include <string>
 
 using namespace flapdoor;
@@ -18,20 +20,20 @@ struct Speaking {
 
 TEST_CASE("English needs no catalog")
 {
-    CHECK(text::say("Training model, not a clearance prediction.") == "Training model, not a clearance prediction.");
-    CHECK(text::say_number("{} card", "{} cards", 1) == "1 card");
-    CHECK(text::say_number("{} card", "{} cards", 0) == "0 cards");
+    CHECK(text::say("Looking clean is not being clean: lead dust that matters cannot be seen.") == "Looking clean is not being clean: lead dust that matters cannot be seen.");
+    CHECK(text::say_number("{} step", "{} steps", 1) == "1 step");
+    CHECK(text::say_number("{} step", "{} steps", 0) == "0 steps");
 }
 
 TEST_CASE("a sentence is looked up in the language in force")
 {
     {
         const Speaking spanish(text::Language::spanish);
-        CHECK(text::say("Training model, not a clearance prediction.") == "Modelo de práctica; no predice el resultado de un análisis de aprobación.");
-        CHECK(text::say_number("{} card", "{} cards", 1) == "1 tarjeta");
-        CHECK(text::say_number("{} card", "{} cards", 7) == "7 tarjetas");
+        CHECK(text::say("Looking clean is not being clean: lead dust that matters cannot be seen.") == "Verse limpio no es estar limpio: el polvo de plomo que importa no se ve.");
+        CHECK(text::say_number("{} step", "{} steps", 1) == "1 paso");
+        CHECK(text::say_number("{} step", "{} steps", 7) == "7 pasos");
     }
-    CHECK(text::say("Training model, not a clearance prediction.") == "Training model, not a clearance prediction.");
+    CHECK(text::say("Looking clean is not being clean: lead dust that matters cannot be seen.") == "Looking clean is not being clean: lead dust that matters cannot be seen.");
 }
 
 TEST_CASE("what no catalog holds is shown in English")
@@ -42,6 +44,26 @@ TEST_CASE("what no catalog holds is shown in English")
     CHECK(text::say_number("{} such thing", "{} such things", 3) == "3 such things");
     CHECK(text::say_of("somewhere", "word") == "word");
     CHECK(text::say("").empty());
+}
+
+TEST_CASE("a language is asked for by its code, or by the environment in gettext's order")
+{
+    CHECK(text::language_asked("es") == text::Language::spanish);
+    CHECK(text::language_asked("es_MX.UTF-8") == text::Language::spanish);
+    CHECK(text::language_asked("est") == text::Language::english);
+    CHECK(text::language_asked("en") == text::Language::english);
+    std::map<std::string, std::string> before;
+    for (const char* name : {"LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG"}) {
+        if (const char* set = std::getenv(name)) before[name] = set;
+        unsetenv(name);
+    }
+    CHECK(text::language_asked() == text::Language::english);
+    setenv("LANG", "es_US.UTF-8", 1);
+    CHECK(text::language_asked() == text::Language::spanish);
+    setenv("LC_ALL", "C", 1);
+    CHECK(text::language_asked() == text::Language::english);
+    for (const char* name : {"LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG"}) unsetenv(name);
+    for (const auto& [name, value] : before) setenv(name.c_str(), value.c_str(), 1);
 }
 
 TEST_CASE("blanks are filled in order or by number, and what cannot be filled stays")

@@ -98,9 +98,9 @@ private:
 /// How many questions a bank has, and how many of its texts nobody has put into Spanish.
 std::string bank_line(const quiz::Bank& bank)
 {
-    std::string line = fmt::format("question bank, {} question{}", bank.questions.size(), bank.questions.size() == 1 ? "" : "s");
+    std::string line = say_number("question bank, {} question", "question bank, {} questions", bank.questions.size());
     const std::vector<Place> places = quiz::without_spanish(bank);
-    if (!places.empty()) line += fmt::format("; {} without Spanish, the first at {}", places.size(), shown(places.front()));
+    if (!places.empty()) line += say_with("; {} without Spanish, the first at {}", places.size(), shown(places.front()));
     return line;
 }
 
