@@ -2,6 +2,7 @@
 
 #include "debrief/wording.hpp"
 #include "text/color.hpp"
+#include "text/language.hpp"
 
 #include <string_view>
 
@@ -94,7 +95,7 @@ svg .paper { fill: @paper; }
 svg .bar-ink { fill: @text; stroke: @text; stroke-width: 1; }
 svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
 @media print {
-  @page { margin: 16mm 15mm 18mm; @bottom-left { content: "@footer"; font: 8pt sans-serif; color: @muted; } @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; color: @muted; } }
+  @page { margin: 16mm 15mm 18mm; @bottom-left { content: "@footer"; font: 8pt sans-serif; color: @muted; } @bottom-right { content: counter(page) "@of" counter(pages); font: 8pt sans-serif; color: @muted; } }
   html { font-size: 9pt; }
   .marks td, .marks th { padding-top: .18rem; padding-bottom: .18rem; }
   .title-block .to-fill { display: block; min-height: 1.9rem; }
@@ -123,7 +124,8 @@ std::string page_style()
     replace_all(css, "@line", to_hex(ink::line));
     replace_all(css, "@faint", to_hex(ink::faint));
     replace_all(css, "@accent", to_hex(ink::accent));
-    replace_all(css, "@footer", "Training model, not a clearance prediction");
+    replace_all(css, "@footer", text::say("Training model, not a clearance prediction"));
+    replace_all(css, "@of", text::say(" of "));
     return css;
 }
 

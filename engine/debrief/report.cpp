@@ -2,6 +2,7 @@
 
 #include "core/hash.hpp"
 #include "core/insist.hpp"
+#include "rules/telling.hpp"
 #include "rules/vocabulary.hpp"
 #include "text/fingerprint_fields.hpp"
 #include "text/language.hpp"
@@ -108,7 +109,7 @@ std::string result_line(const Report& report)
     for (const std::string& id : report.sheet.critical) {
         const FaultLine* fault = find_fault(report.faults, id);
         rules += fmt::format("{}{}", rules.empty() ? "" : "; ", say(fault ? fault->rule.says : id));
-        if (fault && !fault->rule.cite.empty()) rules += fmt::format(" ({})", fault->rule.cite);
+        if (fault && !fault->rule.cite.empty()) rules += fmt::format(" ({})", rules::cited(fault->rule.cite));
     }
     return say_with(report.sheet.critical.size() == 1 ? to_say("NOT PASSED: critical rule broken: {}.") : to_say("NOT PASSED: critical rules broken: {}."), rules);
 }

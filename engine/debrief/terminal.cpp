@@ -7,6 +7,7 @@
 #include "debrief/level.hpp"
 #include "debrief/pathway_chart.hpp"
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
 #include "text/table.hpp"
@@ -51,7 +52,7 @@ std::string charges(const Report& report, std::size_t width)
 
 std::string fault_text(const FaultLine& fault, std::size_t width)
 {
-    const std::string cite = fault.rule.cite.empty() ? std::string() : fmt::format(" [{}]", fault.rule.cite);
+    const std::string cite = fault.rule.cite.empty() ? std::string() : fmt::format(" [{}]", rules::cited(fault.rule.cite));
     std::string out = text::paragraph(fmt::format("{}: {}{}", name_of(fault), say(fault.rule.says), cite), width);
     const std::vector<rules::Fault>& all = fault.rule.faults;
     for (std::size_t i = 0; i < std::min(most_told, all.size()); ++i) out += text::paragraph(text::as_sentence(all[i].what.said()), width, 4);

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace flapdoor::rules {
 
 using text::sentence;
@@ -58,6 +60,18 @@ Sentence state_text(const std::string& state, bool held)
 Sentence thing_text(const Evidence& evidence, const std::string& self)
 {
     return self.empty() ? Sentence() : Sentence(" ({})", {title_of_thing(self, evidence.scenario())});
+}
+
+std::string cited(const std::string& cite)
+{
+    constexpr std::string_view gap = "; ";
+    std::string said;
+    for (std::size_t from = 0; from < cite.size();) {
+        const std::size_t end = std::min(cite.find(gap, from), cite.size());
+        said += fmt::format("{}{}", said.empty() ? "" : gap, text::say(cite.substr(from, end - from)));
+        from = end + gap.size();
+    }
+    return said;
 }
 
 std::string missing_key(const Spot& spot, const std::string& self)

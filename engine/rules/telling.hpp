@@ -27,6 +27,9 @@ text::Sentence state_text(const std::string& state, bool held);
 /// ` (north register)` for the thing a rule is about, or nothing.
 text::Sentence thing_text(const Evidence& evidence, const std::string& self);
 
+/// Where something is written, in the language spoken: "40 CFR 745.85(a)(3); common practice, no source", its parts one by one.
+std::string cited(const std::string& cite);
+
 /// The missing card's key: the same for the same card in every rule.
 std::string missing_key(const Spot& spot, const std::string& self);
 

@@ -1,5 +1,7 @@
 #include "played_run.hpp"
 
+#include "text/language.hpp"
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -9,6 +11,12 @@ using namespace flapdoor;
 using namespace flapdoor::window;
 
 namespace {
+
+/// Speaks a language while it lives.
+struct Speaking {
+    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
+    ~Speaking() { text::speak(text::Language::english); }
+};
 
 /// In none of the lists that scroll.
 bool is_fixed(const Spot& spot) { return spot.role != Role::card && spot.role != Role::row; }
@@ -219,15 +227,17 @@ TEST_CASE("Tab reaches every control of every part of the screen")
         CHECK(std::count(order.begin(), order.end(), name) == 1);
 }
 
-TEST_CASE("all labels fit, and no control stands outside the window or on another, at every size and text scale")
+TEST_CASE("all labels fit, and no control stands outside the window or on another, in both languages at every size and text scale")
 {
+    const auto language = GENERATE(text::Language::english, text::Language::spanish);
+    const Speaking speaking(language);
     for (const Point size : {Point{1024.0F, 700.0F}, Point{1440.0F, 900.0F}, Point{1920.0F, 1080.0F}})
         for (const float scale : {1.0F, 1.5F, 2.0F}) {
             PlayedRun run(scale, size);
             run.go_to(12.4);
             for (const Page page : {Page::plan, Page::section, Page::steps, Page::faults, Page::marks, Page::dust}) {
                 run.show(page);
-                CAPTURE(size.x, scale, static_cast<int>(page));
+                CAPTURE(text::code_of(language), size.x, scale, static_cast<int>(page));
                 for (const std::string& cut : run.stage.ui->cut_words()) UNSCOPED_INFO("cut: " << cut);
                 CHECK(run.stage.ui->cut_words().empty());
                 const std::vector<Spot> controls = fixed_controls(run);

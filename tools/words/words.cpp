@@ -47,6 +47,13 @@ void print(std::string_view where, std::string_view text)
     fmt::print("#: {}\nmsgid {}\nmsgstr \"\"\n\n", where, quoted(text));
 }
 
+std::string with_spaces(std::string_view word)
+{
+    std::string words(word);
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
 template <class E>
 void print_words(std::string_view where)
 {
@@ -72,17 +79,34 @@ void print_vocabulary()
     // Names that the site makes for its surfaces.
     for (const std::string_view word : {"floor", "floor sheeting", "sheeting", "runner"}) print("engine/site/build.cpp", word);
     for (const std::string_view side : Words<job::WallSide>::words) print("engine/site/build.cpp", fmt::format("{} wall", side));
-    // The window tells the technique and the bag of a card in words of its own.
-    for (const std::string_view technique : Words<job::Technique>::words) {
-        std::string words(technique);
-        std::replace(words.begin(), words.end(), '-', ' ');
-        print("engine/job/steps/disturb_paint", words);
-    }
+    // Parameters and their words, as rules tell them and with spaces as the window does.
+    for (const rules::StepWords& step : rules::step_words())
+        for (const rules::ParameterWords& parameter : step.parameters) {
+            print("engine/job/steps", parameter.name);
+            for (const std::string_view word : parameter.words) {
+                print("engine/job/steps", word);
+                print("engine/job/steps", with_spaces(word));
+            }
+        }
     print_words<rules::LayerChange>("engine/rules/layers.hpp");
     print_words<job::Phase>("engine/job/step_kind.hpp");
+    print_words<job::OpeningKindOf>("engine/job/building.hpp");
     print_words<job::Role>("engine/job/contents.hpp");
     print_words<rules::RuleClass>("engine/rules/rule.hpp");
     print_words<dust::Pathway>("engine/dust/ledger.hpp");
+}
+
+/// Parts of a citation that are more than a paragraph: "common practice, no source".
+void print_cite(const std::string& cite, const std::string& where)
+{
+    for (std::size_t from = 0; from < cite.size();) {
+        const std::size_t end = std::min(cite.find("; ", from), cite.size());
+        const std::string part = cite.substr(from, end - from);
+        int letters = 0, longest = 0;
+        for (const char c : part) longest = std::max(longest, letters = c >= 'a' && c <= 'z' ? letters + 1 : 0);
+        if (longest > 4) print(where, part);    // numerals of paragraphs have at most four
+        from = end + 2;
+    }
 }
 
 /// Every text of a file that people read, wherever it stands.
@@ -92,8 +116,10 @@ void print_texts(const text::Node& node, bool is_read, const std::string& where)
     if (const auto* list = std::get_if<text::Array>(&node.value))
         for (const text::Node& one : *list) print_texts(one, is_read, where);
     if (const auto* table = std::get_if<text::Table>(&node.value))
-        for (const text::Entry& entry : table->entries)
+        for (const text::Entry& entry : table->entries) {
+            if (const auto* cite = std::get_if<std::string>(&entry.value.value); cite && entry.key == "cite") print_cite(*cite, where);
             print_texts(entry.value, std::find(read_by_people.begin(), read_by_people.end(), entry.key) != read_by_people.end(), where);
+        }
 }
 
 bool print_file(const fs::path& path, const fs::path& root)

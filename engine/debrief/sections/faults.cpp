@@ -2,6 +2,7 @@
 
 #include "debrief/fault_mark.hpp"
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
 
@@ -94,7 +95,7 @@ Element fault_card(const Report& report, const FaultLine& fault)
     points.add(Element("dt").say(say("Why"))).add(reasons(rule));
     add_point(points, say("Follows from"), roots_told(report, rule));
     points.add(Element("dt").say(say("Cost here"))).add(cost(report, fault));
-    add_point(points, say("Written in"), fmt::format("{} ({})", rule.cite.empty() ? say("no paragraph named") : rule.cite, title_of(rule.weight_class)));
+    add_point(points, say("Written in"), fmt::format("{} ({})", rule.cite.empty() ? std::string(say("no paragraph named")) : rules::cited(rule.cite), title_of(rule.weight_class)));
     return card.add(std::move(points));
 }
 

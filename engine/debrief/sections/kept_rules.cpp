@@ -1,6 +1,7 @@
 #include "debrief/sections/parts.hpp"
 
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 
 #include <fmt/format.h>
@@ -27,7 +28,7 @@ Element kept(const rules::SheetRule& rule)
     Element points("dl");
     points.add(Element("dt").say(say("Why"))).add(Element("dd").say(say(rule.reason)));
     if (!rule.harm.empty()) points.add(Element("dt").say(say("Spared you"))).add(Element("dd").say(say(rule.harm)));
-    points.add(Element("dt").say(say("Written in"))).add(Element("dd").say(fmt::format("{} ({})", rule.cite.empty() ? say("no paragraph named") : rule.cite, standing(rule))));
+    points.add(Element("dt").say(say("Written in"))).add(Element("dd").say(fmt::format("{} ({})", rule.cite.empty() ? std::string(say("no paragraph named")) : rules::cited(rule.cite), standing(rule))));
     points.add(Element("dt").say(say("Rule"))).add(Element("dd").add(piece("span", rule.rule, "id")));
     return details.add(std::move(points));
 }

@@ -3,6 +3,7 @@
 #include "debrief/fault_mark.hpp"
 #include "debrief/legal_order.hpp"
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 
 #include <fmt/format.h>
@@ -47,7 +48,7 @@ Element mark_row(const MarkLine& line, const std::vector<FaultLine>& faults)
     if (line.is_critical) what.say(" ").add(piece("strong", say("Critical.")));
     if (!line.rule.empty()) what.add(Element("br")).add(piece("span", line.rule, "id"));
     row.add(std::move(what));
-    row.add(piece("td", line.cite.empty() ? say("none named") : line.cite, "cite"));
+    row.add(piece("td", line.cite.empty() ? std::string(say("none named")) : rules::cited(line.cite), "cite"));
     row.add(piece("td", line.rule_class ? title_of(*line.rule_class) : say("implied")));
     row.add(piece("td", std::to_string(line.weight), "right"));
     return row.add(piece("td", no_less(line.lost), "right"));
@@ -114,7 +115,7 @@ Element unweighed(const Report& report, FaultKind kind, std::string_view caption
         Element row("tr");
         row.add(Element("td").add(inline_fault_sign(fault)));
         row.add(Element("td").say(as_sentence(std::string(say(fault.rule.says)))).add(Element("br")).add(piece("span", fault.rule.rule, "id")));
-        row.add(piece("td", fault.rule.cite.empty() ? say("none named") : fault.rule.cite, "cite"));
+        row.add(piece("td", fault.rule.cite.empty() ? std::string(say("none named")) : rules::cited(fault.rule.cite), "cite"));
         row.add(piece("td", title_of(fault.rule.weight_class)));
         body.add(std::move(row));
     }
@@ -127,7 +128,7 @@ Element marks(const Report& report)
 {
     Element section = titled(say("Marking sheet"));
     if (!report.sheet.outside.empty())
-        section.add(piece("p", say_with("The book is out of force in this run: {} ({}).", say(report.sheet.outside), report.sheet.outside_cite.empty() ? say("no paragraph named") : report.sheet.outside_cite)));
+        section.add(piece("p", say_with("The book is out of force in this run: {} ({}).", say(report.sheet.outside), report.sheet.outside_cite.empty() ? std::string(say("no paragraph named")) : rules::cited(report.sheet.outside_cite))));
     section.add(charges(report));
     if (report.sheet.cut) section.add(piece("p", cut_line(*report.sheet.cut), "small"));
     section.add(outcome_apart(report));

@@ -69,9 +69,9 @@ Element model(const Report& report)
     if (report.bands && report.bands->runs >= fewest_for_a_band) {
         section.add(influence_table(*report.bands));
         section.add(piece("p",
-                          fmt::format("+1: whenever the parameter is drawn higher, the result is higher; -1: lower; 0: no order. Only what goes beyond {:.2f} is told: by chance "
+                          say_with("+1: whenever the parameter is drawn higher, the result is higher; -1: lower; 0: no order. Only what goes beyond {} is told: by chance "
                                       "alone a parameter comes that far in one of a hundred studies of this size.",
-                                      beyond_chance(report.bands->runs)),
+                                      fmt::format("{:.2f}", beyond_chance(report.bands->runs))),
                           "small"));
     }
     section.add(piece("p", say("What the model leaves out:"), "intro"));

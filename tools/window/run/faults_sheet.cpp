@@ -4,6 +4,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
 
@@ -75,7 +76,7 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
         lines.push_back({fmt::format("{}  {}", text::show_clock(time->at), text::as_sentence(time->what.said())), TextStyle::small, t.ink, 0.0F});
     if (!fault.rule.reason.empty()) lines.push_back({text::say_with("Why: {}", text::say(fault.rule.reason)), TextStyle::small, t.ink, 0.0F});
     if (!fault.rule.harm.empty()) lines.push_back({text::say_with("What it does: {}", text::say(fault.rule.harm)), TextStyle::small, t.ink, 0.0F});
-    if (!fault.rule.cite.empty()) lines.push_back({fault.rule.cite, TextStyle::small, t.caution, 0.0F});
+    if (!fault.rule.cite.empty()) lines.push_back({rules::cited(fault.rule.cite), TextStyle::small, t.caution, 0.0F});
 
     Canvas canvas = ui.canvas();
     const float left = ui.px(46.0F);
@@ -85,7 +86,7 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
     const Touch touch = ui.touch({.name = fmt::format("fault-{}", fault.number),
                                   .role = Role::row,
                                   .label = std::string(text::say(fault.rule.says)),
-                                  .value = fault.rule.cite,
+                                  .value = rules::cited(fault.rule.cite),
                                   .size = {ui.width_left(), height},
                                   .ring_rounding = 4.0F});
     const Box box = touch.box;

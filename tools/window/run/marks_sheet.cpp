@@ -4,6 +4,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 
 #include <fmt/format.h>
@@ -51,7 +52,7 @@ void draw_charge(Ui& ui, const debrief::MarkLine& line, const debrief::FaultLine
     const float width = ui.width_left() - left - right;
     const std::string note = line.cite.empty()
                                  ? text::say_with("{} of {}", debrief::share_of_weight(line.kind), line.weight)
-                                 : text::say_with("{} of {} \xC2\xB7 {}", debrief::share_of_weight(line.kind), line.weight, line.cite);
+                                 : text::say_with("{} of {} \xC2\xB7 {}", debrief::share_of_weight(line.kind), line.weight, rules::cited(line.cite));
     const float what = canvas.measure_wrapped(width, text::as_sentence(line.what.said()), TextStyle::small).y;
     const float cite = canvas.measure_wrapped(width, note, TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), what + cite + ui.px(10.0F)});

@@ -41,7 +41,7 @@ std::vector<SiteWord> site_words(const Story& story, const Moment& moment)
             case job::OpeningKindOf::supply:
             case job::OpeningKindOf::return_air:
             case job::OpeningKindOf::exhaust: {
-                const std::string_view name = word_of(openings[i].kind);
+                const std::string_view name = text::say(word_of(openings[i].kind));
                 tell(shot.is_covered, text::say_with("{} covered", name), text::say_with(shot.is_open ? text::to_say("{} open") : text::to_say("{} closed, bare"), name));
                 break;
             }

@@ -6,6 +6,7 @@
 #include "window/widgets/words.hpp"
 
 #include "debrief/wording.hpp"
+#include "rules/telling.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
 
@@ -168,7 +169,7 @@ void draw_fault_slip(Ui& ui, const debrief::FaultLine& fault)
     const std::string says = debrief::as_sentence(std::string(text::say(fault.rule.says))) + ".";
     const float says_height = canvas.measure_wrapped(width, says, TextStyle::small).y;
     const float reason_height = canvas.measure_wrapped(width, text::say(fault.rule.reason), TextStyle::small).y;
-    const float cite_height = fault.rule.cite.empty() ? 0.0F : canvas.measure_wrapped(width, fault.rule.cite, TextStyle::small).y;
+    const float cite_height = fault.rule.cite.empty() ? 0.0F : canvas.measure_wrapped(width, rules::cited(fault.rule.cite), TextStyle::small).y;
     const Box box = ui.place({ui.width_left(), says_height + reason_height + cite_height + ui.px(14.0F)});
     if (!ui.is_in_view(box)) return;
     const float rail = box.low.x + ui.px(58.0F);
@@ -182,7 +183,7 @@ void draw_fault_slip(Ui& ui, const debrief::FaultLine& fault)
     at.y += says_height;
     canvas.text_wrapped(at, width, text::say(fault.rule.reason), TextStyle::small, t.muted);
     at.y += reason_height;
-    canvas.text_wrapped(at, width, fault.rule.cite, TextStyle::small, t.caution);
+    canvas.text_wrapped(at, width, rules::cited(fault.rule.cite), TextStyle::small, t.caution);
 }
 
 /// Below the card under way: each fault that happened at it, with its reason and where it is written.
