@@ -2,6 +2,7 @@
 
 #include "quiz/complaints.hpp"
 #include "quiz/each_phrase.hpp"
+#include "quiz/making/generator.hpp"
 #include "text/quote.hpp"
 #include "text/reading.hpp"
 
@@ -13,6 +14,32 @@
 namespace flapdoor::quiz {
 namespace {
 
+/// Blanks that the program fills in the texts of such a question.
+std::vector<std::string> blanks_of(const Question& question)
+{
+    if (std::holds_alternative<SpotFault>(question.kind)) return {"rule", "reason", "cite"};
+    const auto* made = std::get_if<Generated>(&question.kind);
+    const Generator* generator = made != nullptr ? find_generator(made->by.text) : nullptr;
+    if (generator == nullptr) return {};
+    return {generator->blanks.begin(), generator->blanks.end()};
+}
+
+void check_plan(const rules::Marked& scenario, const rules::Marked& plan, const FindScenario& find, Complaints& complaints)
+{
+    const std::vector<std::string> all = find.all();
+    if (std::find(all.begin(), all.end(), scenario.text) == all.end()) return complaints.unknown(scenario, "scenario", all);
+    const std::vector<std::string> plans = find.plans(scenario.text);
+    if (std::find(plans.begin(), plans.end(), plan.text) == plans.end()) complaints.unknown(plan, "work plan of that scenario", plans);
+}
+
+/// Are the runs there that a question speaks of?
+void check_runs(const Question& question, const FindScenario& find, Complaints& complaints)
+{
+    if (const auto* spot = std::get_if<SpotFault>(&question.kind)) check_plan(spot->scenario, spot->plan, find, complaints);
+    if (const auto* predict = std::get_if<Predict>(&question.kind))
+        for (const rules::Marked& plan : predict->plans) check_plan(predict->scenario, plan, find, complaints);
+}
+
 /// What is wrong with the meaning of one question, whatever its kind.
 void check_question(Question& question, const FindScenario& find, Problems& problems)
 {
@@ -22,7 +49,11 @@ void check_question(Question& question, const FindScenario& find, Problems& prob
         if (phrase->is_empty()) complaints.add(phrase->where, "words in `" + std::string(key) + "`", "none");
     if (auto* pointing = std::get_if<PointAtPlan>(&question.kind)) locate(*pointing, find, complaints);
     std::visit([&](const auto& kind) { check(kind, question.id.where, complaints); }, question.kind);
+    check_runs(question, find, complaints);
+    const std::vector<std::string> blanks = blanks_of(question);
     each_phrase(question, [&](const Phrase& phrase) {
+        for (const std::string& blank : blanks_in(phrase.en))
+            if (std::find(blanks.begin(), blanks.end(), blank) == blanks.end()) complaints.unknown({blank, phrase.where}, "blank", blanks);
         if (phrase.es.empty()) return;
         const auto en = blanks_in(phrase.en), es = blanks_in(phrase.es);
         if (std::set(en.begin(), en.end()) != std::set(es.begin(), es.end())) complaints.add(phrase.where, "the same blanks in both languages", text::quoted(phrase.es));

@@ -5,6 +5,7 @@
 #include "drill/run_file.hpp"
 #include "job/files.hpp"
 #include "quiz/bank.hpp"
+#include "quiz/blueprint.hpp"
 #include "rules/layers.hpp"
 #include "rules/lint.hpp"
 #include "text/document.hpp"
@@ -121,6 +122,7 @@ Result<std::string> check_one(const std::string& path, const std::string& scenar
         return say_number("work plan, {} card for {}", "work plan, {} cards for {}", plan->cards.size(), plan->scenario);
     }
     if (has_key(*root, "question")) return quiz::read_bank(*text, path, quiz::scenarios_in(scenario_folder())).map(bank_line);
+    if (has_key(*root, "part")) return as_line(quiz::load_blueprint(path, quiz::scenarios_in(scenario_folder())), std::string(say("blueprint of papers")));
     return as_line(job::read_scenario(*text, path), std::string(say("scenario")));
 }
 
@@ -131,7 +133,7 @@ int check_files(const std::vector<std::string>& files, const std::string& scenar
     int result = fine;
     BookCheck books(scenario);
     for (const std::string& named : files) {
-        const std::string file = bank_path(book_path(named));
+        const std::string file = paper_path(bank_path(book_path(named)));
         const Result<std::string> checked = check_one(file, scenario, books);
         if (checked) fmt::print("{}\n{}", say_with("{}: in order ({})", file, *checked), books.take_notes());
         else {

@@ -27,6 +27,7 @@ int main(int argc, char** argv)
                "  flapdoor check my-plan.toml --scenario back-bedroom\n"
                "  flapdoor check federal our-firm                   what a layer does to the book below it\n"
                "  flapdoor window back-bedroom careless             watch a run\n"
+               "  flapdoor quiz short --seed 7                      sit a paper; with --print out, on paper\n"
                "  flapdoor replay out/back-bedroom-good.run         the same ledger and marks?\n"
                "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program,\n"
                "130 stopped by Ctrl-C.");
@@ -70,6 +71,17 @@ int main(int argc, char** argv)
     check->add_option("files", files, "files to check, or names of shipped rule books and question banks; a book that lies on another one comes after it")->required();
     check->add_option("--scenario", scenario, "scenario of the plans (default: scenario.toml beside each); of rule books: which rules can never apply in it");
 
+    command::QuizChoice quizzed;
+    CLI::App* quiz = app.add_subcommand("quiz", "Sit a paper of questions, or print it with answer sheet and key. Goes on where it was stopped");
+    quiz->add_option("blueprint", quizzed.blueprint, "how the paper is drawn: a file, or the name of a shipped one, such as short or practice")->required();
+    quiz->add_option("--seed", quizzed.seed, "the paper: the same seed gives the same questions and figures")->check(CLI::Range(std::uint64_t{1}, std::uint64_t{1'000'000'000}))->capture_default_str();
+    quiz->add_option("--person", quizzed.person, "a name or number of your own choosing, kept with the answers");
+    quiz->add_option("--save", quizzed.save, "file that keeps the answers (default: quiz-BLUEPRINT-SEED.toml here)");
+    quiz->add_option("--print", quizzed.print, "write paper, answer sheet and key as pages into this folder instead");
+    quiz->add_flag("--practice", quizzed.is_practice, "feedback after each answer");
+    quiz->add_flag("--untimed", quizzed.is_untimed, "without the paper's time limit");
+    quiz->add_option("--width", quizzed.width, "columns of the text (default: the terminal's)")->check(CLI::Range(60, 400));
+
     std::string run_file;
     unsigned threads = 1;
     CLI::App* replay = app.add_subcommand("replay", "Carry a kept run out again and compare it card by card");
@@ -106,6 +118,7 @@ int main(int argc, char** argv)
         if (run->parsed()) return command::run(choice);
         if (study->parsed()) return command::study(studied);
         if (pool->parsed()) return command::pool(pooled);
+        if (quiz->parsed()) return command::sit_quiz(quizzed);
         if (check->parsed()) return command::check_files(files, scenario);
         if (replay->parsed()) return command::replay(run_file, threads);
 #ifdef FLAPDOOR_HAS_WINDOW

@@ -62,6 +62,8 @@ std::string book_path(const std::string& named) { return shipped_path(named, "ru
 
 std::string bank_path(const std::string& named) { return shipped_path(named, "banks"); }
 
+std::string paper_path(const std::string& named) { return shipped_path(named, "papers"); }
+
 std::vector<std::string> book_paths(const std::vector<std::string>& named)
 {
     std::vector<std::string> paths;

@@ -28,8 +28,9 @@ std::string plan_path(const std::string& named, const std::string& scenario_path
 /// A rule book named by its file or the name of a shipped one.
 std::string book_path(const std::string& named);
 
-/// A question bank or a blueprint of papers named by its file or the name of a shipped one.
+/// A question bank, or a blueprint of papers, named by its file or the name of a shipped one.
 std::string bank_path(const std::string& named);
+std::string paper_path(const std::string& named);
 
 /// The same for books that lie on one another, the lowest first.
 std::vector<std::string> book_paths(const std::vector<std::string>& named);

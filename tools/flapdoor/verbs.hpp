@@ -54,6 +54,19 @@ struct WindowChoice {
 /// Built only with the window.
 int window(const WindowChoice& choice);
 
+struct QuizChoice {
+    std::string blueprint;              ///< a file, or the name of a shipped one
+    std::uint64_t seed = 1;             ///< of the paper
+    std::string person = "-";           ///< a name or number of their own choosing
+    std::string save;                   ///< file that keeps the answers; empty: named after paper and seed
+    std::string print;                  ///< folder for paper, answer sheet and key; empty: ask on the terminal
+    bool is_practice = false;           ///< feedback at once, whatever the blueprint says
+    bool is_untimed = false;
+    int width = 0;
+};
+/// Draws a paper and asks it on the terminal, or prints it. Goes on where it was stopped.
+int sit_quiz(const QuizChoice& choice);
+
 /// Files, or names of shipped rule books. A book that lies on another one is laid on the one before it in the list.
 int check_files(const std::vector<std::string>& files, const std::string& scenario);
 int replay(const std::string& file, unsigned threads);
