@@ -1,4 +1,5 @@
 #include "places.hpp"
+#include "quiz_verbs.hpp"
 #include "verbs.hpp"
 
 #include "core/insist.hpp"
@@ -28,6 +29,8 @@ int main(int argc, char** argv)
                "  flapdoor check federal our-firm                   what a layer does to the book below it\n"
                "  flapdoor window back-bedroom careless             watch a run\n"
                "  flapdoor quiz short --seed 7                      sit a paper; with --print out, on paper\n"
+               "  flapdoor quiz-practice me.toml --field-day 2026-12-06\n"
+               "                                                    what is due today; quiz-stats judges a group's answers\n"
                "  flapdoor replay out/back-bedroom-good.run         the same ledger and marks?\n"
                "Exit codes: 0 done, 2 wrong use, 3 a file has problems (told on stderr), 4 a replay differs, 5 a fault of the program,\n"
                "130 stopped by Ctrl-C.");
@@ -82,6 +85,8 @@ int main(int argc, char** argv)
     quiz->add_flag("--untimed", quizzed.is_untimed, "without the paper's time limit");
     quiz->add_option("--width", quizzed.width, "columns of the text (default: the terminal's)")->check(CLI::Range(60, 400));
 
+    const command::QuizVerbs around_quiz(app);
+
     std::string run_file;
     unsigned threads = 1;
     CLI::App* replay = app.add_subcommand("replay", "Carry a kept run out again and compare it card by card");
@@ -119,6 +124,7 @@ int main(int argc, char** argv)
         if (study->parsed()) return command::study(studied);
         if (pool->parsed()) return command::pool(pooled);
         if (quiz->parsed()) return command::sit_quiz(quizzed);
+        if (const int code = around_quiz.run(); code >= 0) return code;
         if (check->parsed()) return command::check_files(files, scenario);
         if (replay->parsed()) return command::replay(run_file, threads);
 #ifdef FLAPDOOR_HAS_WINDOW

@@ -58,6 +58,8 @@ std::string tell(const Found& found, const QuestionStatistics& question)
         case Finding::ambiguous_answer: return text::say_with("Perhaps ambiguous: those who choose {} are better in the rest than those who do not.", answer);
         case Finding::idle_answer: return text::say_with("Nearly nobody chooses {}: it does no work.", answer);
         case Finding::says_little:
+            if (question.difficulty >= 1.0) return std::string(text::say("Says little: everybody has it right."));
+            if (question.difficulty <= 0.0) return std::string(text::say("Says little: nobody has it right."));
             return text::say_with(question.difficulty > 0.5 ? "Says little: {} have it right." : "Says little: only {} have it right.", text::show_percent(question.difficulty));
     }
     return {};

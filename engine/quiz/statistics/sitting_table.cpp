@@ -19,6 +19,14 @@ const Question* question_of(std::span<const Bank> banks, const std::string& item
     return nullptr;
 }
 
+/// The question's words; what every paper fills in anew is left open.
+std::string title_of(const Question& question)
+{
+    Phrase text = question.text;
+    for (const std::string& blank : blanks_in(text.en)) text.blanks.emplace(blank, phrase("..."));
+    return shown(text);
+}
+
 template <class List>
 std::vector<OfferedAnswer> offered_in(const List& list)
 {
@@ -82,7 +90,7 @@ AnswerTable table_of(std::span<const SittingResult> sittings, std::span<const Ba
             asked.id = answer.item;
             asked.most = answer.of;
             if (const Question* question = question_of(banks, answer.item)) {
-                asked.title = shown(question->text);
+                asked.title = title_of(*question);
                 asked.offered = offered_by(*question);
             }
             table.questions.push_back(std::move(asked));

@@ -125,6 +125,7 @@ TEST_CASE("a question that all or none have right says little, and is not taken 
     const auto questions = question_statistics(right_or_wrong({"101", "101", "110", "110"}));
     CHECK_FALSE(questions[0].with_rest.has_value());
     CHECK(questions[0].findings == std::vector<Found>{{Finding::says_little, ""}});
+    CHECK(tell(questions[0].findings[0], questions[0]) == "Says little: everybody has it right.");
 }
 
 TEST_CASE("idle answers are told from thirty people on")

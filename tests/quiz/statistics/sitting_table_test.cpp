@@ -66,6 +66,19 @@ TEST_CASE("people who sat different papers share the questions they share")
     CHECK(question_statistics(table)[1].people == 1);
 }
 
+TEST_CASE("what a paper fills into a question is left open in its title")
+{
+    Bank bank;
+    bank.id = "mine";
+    Question question;
+    question.id.text = "n";
+    question.text = phrase("How many cloths does {floor} take?");
+    bank.questions.push_back(question);
+    const std::vector<Bank> banks{bank};
+    const std::vector<SittingResult> sittings{sitting("ann", shipped_bank("sample"), "six", "6 ft")};
+    CHECK(table_of(sittings, banks).questions[1].title == "How many cloths does ... take?");
+}
+
 TEST_CASE("no finished sitting gives no rows")
 {
     CHECK(table_of({}, {}).rows.empty());
