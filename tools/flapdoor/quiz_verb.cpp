@@ -29,7 +29,8 @@ using text::say;
 using text::say_with;
 using Clock = std::chrono::steady_clock;
 
-Time since(Clock::time_point begin) { return {std::chrono::duration<double>(Clock::now() - begin).count()}; }
+/// Whole seconds, as a kept sitting names them.
+Time since(Clock::time_point begin) { return {static_cast<double>(std::chrono::round<std::chrono::seconds>(Clock::now() - begin).count())}; }
 
 std::string now_utc()
 {

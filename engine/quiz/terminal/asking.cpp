@@ -55,8 +55,9 @@ std::optional<Pointed> point_in(std::string_view line)
     return Pointed{{}, *x, *y};
 }
 
-std::string mark_words(const Mark& mark)
+std::string mark_words(const Mark& mark, const Response& response)
 {
+    if (std::holds_alternative<LeftOut>(response)) return std::string(say("Left out."));
     if (mark.is_right) return std::string(say("Right."));
     if (mark.share.numerator > 0) return say_with("Partly right: {} of the points.", rules::percent_text(mark.share));
     return std::string(say("Not right."));
@@ -134,7 +135,7 @@ tl::expected<Response, std::string> read_answer(const Question& question, std::s
 std::string feedback_text(const Question& question, const Response& response, std::size_t width)
 {
     const Mark mark = quiz::mark(question, response);
-    std::string text = text::paragraph(mark_words(mark), width);
+    std::string text = text::paragraph(mark_words(mark, response), width);
     for (const Phrase& told : mark.told) text += text::paragraph("- " + shown(told), width, 2);
     if (!mark.is_right) text += text::paragraph(say_with("Right: {}", key_text(question)), width);
     if (const auto* predict = std::get_if<Predict>(&question.kind)) text += text::paragraph(shown(predict->reveal), width, 2);
