@@ -9,7 +9,10 @@ namespace flapdoor::air {
 
 namespace {
 
-AirFlow magnitude(const Leak& leak, Pressure difference) { return leak.at_one_pascal * steady::pow(difference.si, leak.exponent); }
+AirFlow magnitude(const Leak& leak, Pressure difference)
+{
+    return leak.at_one_pascal * (leak.exponent == 0.5 ? std::sqrt(difference.si) : steady::pow(difference.si, leak.exponent));
+}
 
 }
 

@@ -16,12 +16,22 @@ constexpr int most_iterations = 500;
 
 using Vector = std::vector<double>;
 
+bool is_in_order(const std::vector<Openness>& openings)
+{
+    if (openings.empty()) return true;
+    if (openings.front().across != Pressure{}) return false;
+    if (openings.front().share < least_openness || openings.back().share > 1.0) return false;
+    for (std::size_t i = 1; i < openings.size(); ++i)
+        if (openings[i].across <= openings[i - 1].across || openings[i].share < openings[i - 1].share) return false;
+    return true;
+}
+
 void check(const Network& network)
 {
     const auto exists = [&](ZoneIndex zone) { return zone == outdoors || zone < network.zones; };
     for (const Link& link : network.links) {
         insist(exists(link.from) && exists(link.to) && link.from != link.to, "a link joins two different zones of its network");
-        insist(link.reverse_share >= 0.01 && link.reverse_share <= 1.0, "a link passes something backward, and no more than forward");
+        insist(is_in_order(link.forward) && is_in_order(link.backward), "an opening is pushed open from rest on, and never quite shut");
     }
     for (const Fan& fan : network.fans)
         insist(exists(fan.from) && exists(fan.to), "a fan stands between zones of its network");
@@ -34,14 +44,29 @@ Pressure difference(const Link& link, const Vector& pressure)
     return Pressure{from - to} + link.drive;
 }
 
-AirFlow link_flow(const Link& link, Pressure across)
+/// A share and how fast it grows with the size of the pressure, 1/Pa.
+struct Stand {
+    double share = 1.0;
+    double growth = 0.0;
+};
+
+Stand stand(const Link& link, Pressure across)
 {
-    return across.si < 0.0 ? flow(link.leak, across) * link.reverse_share : flow(link.leak, across);
+    const std::vector<Openness>& openings = across.si < 0.0 ? link.backward : link.forward;
+    if (openings.empty()) return {};
+    const Pressure size{std::fabs(across.si)};
+    if (size >= openings.back().across) return {openings.back().share, 0.0};
+    const auto above = std::find_if(openings.begin(), openings.end(), [&](const Openness& at) { return at.across > size; });
+    const Openness& low = *std::prev(above);
+    const double growth = (above->share - low.share) / (above->across - low.across).si;
+    return {low.share + growth * (size - low.across).si, growth};
 }
 
+/// d(flow)/d(across): what stands open passes more, and more stands open. Both have one sign.
 double link_slope(const Link& link, Pressure across)
 {
-    return across.si < 0.0 ? slope(link.leak, across) * link.reverse_share : slope(link.leak, across);
+    const Stand open = stand(link, across);
+    return slope(link.leak, across) * open.share + std::fabs(flow(link.leak, across).si) * open.growth;
 }
 
 /// Air that comes into each zone and does not go out, m3/s.
@@ -52,7 +77,7 @@ Vector surplus(const Network& network, const Vector& pressure)
         if (from != outdoors) sum[from] -= air.si;
         if (to != outdoors) sum[to] += air.si;
     };
-    for (const Link& link : network.links) carry(link.from, link.to, link_flow(link, difference(link, pressure)));
+    for (const Link& link : network.links) carry(link.from, link.to, flow(link, difference(link, pressure)));
     for (const Fan& fan : network.fans) carry(fan.from, fan.to, fan.flow);
     return sum;
 }
@@ -161,6 +186,8 @@ Vector damped_step(const Network& network, const Vector& pressure, const Vector&
 
 }
 
+AirFlow flow(const Link& link, Pressure across) { return flow(link.leak, across) * stand(link, across).share; }
+
 tl::expected<NetworkFlows, SealedZones> solve(const Network& network)
 {
     check(network);
@@ -177,7 +204,10 @@ tl::expected<NetworkFlows, SealedZones> solve(const Network& network)
         left = surplus(network, pressure);
     }
     for (const double value : pressure) answer.pressure.push_back(Pressure{value});
-    for (const Link& link : network.links) answer.flow.push_back(link_flow(link, difference(link, pressure)));
+    for (const Link& link : network.links) {
+        answer.across.push_back(difference(link, pressure));
+        answer.flow.push_back(flow(link, answer.across.back()));
+    }
     return answer;
 }
 

@@ -12,15 +12,29 @@ namespace flapdoor::air {
 using ZoneIndex = std::size_t;
 inline constexpr ZoneIndex outdoors = static_cast<ZoneIndex>(-1);
 
+/// What stands open of a leak under a pressure of some size.
+struct Openness {
+    Pressure across;              ///< 0 or more
+    double share = 1.0;           ///< of the leak, `least_openness` to 1
+};
+
+/// No opening is ever quite shut: the least share.
+inline constexpr double least_openness = 0.01;
+
 /// One opening between two zones.
 struct Link {
     ZoneIndex from = outdoors;
     ZoneIndex to = outdoors;
     Leak leak;
     Pressure drive;               ///< stack or wind: added to p(from) - p(to)
-    double reverse_share = 1.0;   ///< flow against the link's direction, as a share of what the leak would pass; 0.01 to 1.
-                                  ///< 1 for a plain hole, less for a flap that seals
+    /// Where the air itself pushes the opening open or shut, as it does with a flap: pressures from 0 on in rising order, shares
+    /// that do not fall, straight between, constant beyond the last. Empty: all of the leak stands open.
+    std::vector<Openness> forward = {};
+    std::vector<Openness> backward = {};   ///< the same for air that goes against the link's direction
 };
+
+/// What a link passes under a pressure that drives air from -> to; negative: the other way.
+AirFlow flow(const Link& link, Pressure across);
 
 /// Air moved whatever the pressures are: a fan, a supply, a return.
 struct Fan {
@@ -38,6 +52,7 @@ struct Network {
 
 struct NetworkFlows {
     std::vector<Pressure> pressure;   ///< [zone], above outdoors
+    std::vector<Pressure> across;     ///< [link] what drives its flow, `drive` included
     std::vector<AirFlow> flow;        ///< [link], positive from -> to
     int iterations = 0;
 };

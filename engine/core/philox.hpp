@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 
 namespace flapdoor::inline core {
@@ -8,6 +9,7 @@ namespace flapdoor::inline core {
 /// What a random draw is for. A stream keeps its draws apart from every other stream's, so that a change in one place
 /// of the model does not shift the luck of another.
 enum class Stream : std::uint32_t { transport, emission, boundary, walking, cleaning, handling, inspection, wipe, parameter };
+inline constexpr std::size_t stream_count = 9;
 
 /// Philox4x32 with 10 rounds (Salmon, Moraes, Dror, Shaw 2011, "Parallel random numbers: as easy as 1, 2, 3").
 /// Counter based: the draw is a pure function of key and counter, so order and thread count do not matter.

@@ -163,4 +163,15 @@ double normal_cdf(double x)
     return 0.5 + sum * exp(-0.5 * x * x) / root_two_pi;
 }
 
+double normal_deviate(double share, double most)
+{
+    double low = -most;
+    double high = most;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = 0.5 * (low + high);
+        (normal_cdf(middle) < share ? low : high) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
 }

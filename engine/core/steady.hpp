@@ -15,4 +15,7 @@ double cos(double x);              ///< |x| <= 1e5; insists
 double atan(double x);
 double normal_cdf(double x);       ///< share of a standard normal below x; absolute error < 1e-14
 
+/// Deviate of a standard normal with a share of it below, by bisection; held to `most` either way.
+double normal_deviate(double share, double most);
+
 }

@@ -75,6 +75,7 @@ Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsi
     drill::RunOptions options;
     options.seed = seed;
     options.threads = threads;
+    options.traces_sources = true;
     if (with_film) options.watcher = [&](const site::Site& site) { camera.watch(site); };
     options.after_card = [&](const site::Site& site) {
         if (with_film) camera.end_card(site);
@@ -84,7 +85,8 @@ Job carry_through(const Inputs& inputs, std::uint64_t seed, bool with_film, unsi
     run.site.watcher = {};   // it looked at a camera that is about to go
     rules::MarkingSheet sheet = rules::marking_sheet(inputs.book, inputs.scenario, run.site.log);
     Outcome result = outcome(run);
-    return {std::move(run), std::move(sheet), std::move(result), camera.take_film()};
+    Trace trace = trace_of(run.site);
+    return {std::move(run), std::move(sheet), std::move(result), camera.take_film(), std::move(trace)};
 }
 
 drill::RunFile run_file(const Inputs& inputs, const Job& job)
@@ -116,7 +118,7 @@ Result<Check> check(const drill::RunFile& file, unsigned threads)
     Outcome result = outcome(replay->run);
     const bool has_same_marks = claim_of(sheet) == file.claimed_marks;
     const bool has_same_ledger = result.outside.lead.count == file.outside_lead && result.released.lead.count == file.released_lead;
-    return Check{std::move(*inputs), Job{std::move(replay->run), std::move(sheet), std::move(result), {}}, replay->first_difference, has_same_marks, has_same_ledger};
+    return Check{std::move(*inputs), Job{std::move(replay->run), std::move(sheet), std::move(result), {}, {}}, replay->first_difference, has_same_marks, has_same_ledger};
 }
 
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "debrief/outcome.hpp"
+#include "debrief/trace.hpp"
 #include "drill/film.hpp"
 #include "drill/run_file.hpp"
 #include "rules/marking_sheet.hpp"
@@ -30,6 +31,7 @@ struct Job {
     rules::MarkingSheet sheet;
     Outcome outcome;
     drill::Film film;       ///< empty unless asked for
+    Trace trace;            ///< which card let loose what got out and what was left
 };
 
 /// The main job: scenario + work plan + seed -> run -> marking sheet and outcome. The same in the window, on the command

@@ -91,6 +91,21 @@ svg .thing { fill: none; stroke: @text; stroke-width: 1; }
 svg .zone-name { font-style: italic; }
 svg .median { stroke: @text; stroke-width: 2; }
 svg .bar.light { fill: @faint; stroke: @accent; stroke-width: 1; }
+.range { font-size: .78rem; color: @muted; white-space: nowrap; }
+.what-ifs { font-size: .86rem; }
+.what-ifs td, .what-ifs th { padding-right: .5rem; }
+.edits { margin: 0; padding-left: 1rem; }
+.sheet .run-line { margin-bottom: .3rem; }
+.names { display: grid; grid-template-columns: 2fr 1fr; gap: 1rem; margin: .2rem 0 .4rem; font-size: .78rem; color: @muted; }
+.names span { border-bottom: 1px solid @line; padding-bottom: 1rem; }
+.told-fault { border-top: 1px solid @line; padding: .2rem 0; }
+.told-fault h3 { display: flex; gap: .5rem; align-items: flex-start; margin: .25rem 0; }
+.told-fault p { margin: .15rem 0; }
+.effect { font-weight: 600; }
+.two { display: grid; grid-template-columns: 1fr 1fr; gap: 1.25rem; align-items: start; }
+.two figure { margin: 0; }
+svg .run-line-a, svg .run-line-b { fill: none; stroke: @accent; stroke-width: 2.25; }
+svg .run-line-b { stroke: @text; stroke-dasharray: 7 4; }
 svg .paper { fill: @paper; }
 svg .bar-ink { fill: @text; stroke: @text; stroke-width: 1; }
 svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
@@ -103,6 +118,17 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   tr.total { break-before: avoid; }
   .intro, summary { break-after: avoid; }
   .maps { grid-template-columns: 1fr 1fr; }
+  .sheet { font-size: 8.6pt; line-height: 1.34; }
+  .sheet h1 { font-size: 15pt; margin: 0 0 .3rem; padding-bottom: .2rem; }
+  .sheet h2 { font-size: 11pt; margin: .7rem 0 .2rem; }
+  .sheet h3 { font-size: 9.2pt; }
+  .sheet .result { margin: .3rem 0; padding: .2rem .7rem; }
+  .sheet .result p { margin: .1rem 0; }
+  .sheet table { margin: .2rem 0; }
+  .sheet td, .sheet th { padding-top: .08rem; padding-bottom: .08rem; }
+  .sheet ol { margin: .2rem 0; }
+  .sheet .box { margin: .4rem 0 0; padding: .1rem .7rem; }
+  .sheet figure svg { max-height: 62mm; width: auto; margin: 0 auto; }
   details::details-content { content-visibility: visible; display: block; height: auto; }
 }
 )";

@@ -29,7 +29,7 @@ PlaceLine zone_line(const site::Site& site, std::size_t zone)
 Picograms lead_on_people(const site::Site& site)
 {
     Picograms lead;
-    for (const site::Worker& worker : site.crew) lead += lead_on(site, worker.soles) + lead_on(site, worker.clothes);
+    for (const site::Worker& worker : site.crew) lead += lead_on(site, worker.shoes[0].sole) + lead_on(site, worker.clothes);
     return lead;
 }
 

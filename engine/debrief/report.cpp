@@ -96,6 +96,7 @@ Report make_report(const Inputs& inputs, const Job& job)
     add(to_say("scenario"), inputs.scenario_text);
     add(to_say("plan"), inputs.plan_text);
     add(to_say("rule book"), inputs.book_text);
+    report.trace = job.trace;
     return report;
 }
 

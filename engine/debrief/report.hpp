@@ -6,6 +6,7 @@
 #include "debrief/place_line.hpp"
 #include "debrief/plan_bands.hpp"
 #include "debrief/step_line.hpp"
+#include "debrief/what_if.hpp"
 #include "drill/film.hpp"
 #include "rules/marking_sheet.hpp"
 
@@ -43,6 +44,8 @@ struct Report {
 
     Outcome outcome;
     std::vector<PlaceLine> places;
+    Trace trace;                        ///< which card let loose what got out; empty for a run that was not traced
+    std::optional<WhatIfs> what_ifs;    ///< what each mistake did, when that was worked out
     std::optional<PlanBands> bands;     ///< of the same plan over many seeds; without them every level is a single run's
 
     std::vector<plan::Raster> rasters;  ///< [zone]

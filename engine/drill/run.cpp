@@ -1,5 +1,6 @@
 #include "drill/run.hpp"
 
+#include "job/card_key.hpp"
 #include "site/effects.hpp"
 #include "site/hands.hpp"
 #include "text/writing.hpp"
@@ -36,6 +37,7 @@ site::Site begin(const job::Scenario& scenario, const RunOptions& options)
     site.flaps = options.flaps;
     site.threads = options.threads;
     site.watcher = options.watcher;
+    if (options.traces_sources) site.ledger.trace();
     return site;
 }
 
@@ -52,6 +54,8 @@ void do_card(site::Site& site, const job::Card& card, int index)
     entry.with = parameters(card.step);
     entry.start = site.now;
     site.measured.clear();
+    site.ledger.begin_step(static_cast<int>(site.log.entries.size()));
+    site.luck.begin_card(job::card_key(card));
     if (auto refusal = why_not(site, card)) {
         entry.outcome = job::Outcome::refused;
         entry.reason = std::move(*refusal);
@@ -75,15 +79,21 @@ StepHash carry_out_card(site::Site& site, const job::Card& card, int index)
     return {index, site::fingerprint(site)};
 }
 
+void carry_on(Run& run, std::size_t first, const RunOptions& options)
+{
+    const std::vector<job::Card>& cards = run.plan.cards;
+    for (std::size_t i = first; i < cards.size(); ++i) {
+        const auto index = static_cast<int>(i);
+        do_card(run.site, cards[i], index);
+        if (options.hashes_every_card || i + 1 == cards.size()) run.hashes.push_back({index, site::fingerprint(run.site)});
+        if (options.after_card) options.after_card(run.site);
+    }
+}
+
 Run carry_out(const job::Scenario& scenario, const job::WorkPlan& plan, const RunOptions& options)
 {
     Run run{plan, begin(scenario, options), {}};
-    for (std::size_t i = 0; i < plan.cards.size(); ++i) {
-        const auto index = static_cast<int>(i);
-        do_card(run.site, plan.cards[i], index);
-        if (options.hashes_every_card || i + 1 == plan.cards.size()) run.hashes.push_back({index, site::fingerprint(run.site)});
-        if (options.after_card) options.after_card(run.site);
-    }
+    carry_on(run, 0, options);
     return run;
 }
 

@@ -41,6 +41,19 @@ double pressed_out_share(double filled)
     return head_space > pressed_out(filled) ? pressed_out(filled) / head_space : 1.0;
 }
 
+double let_out_per_move(Neck neck)
+{
+    switch (neck) {
+        case Neck::open: return 1e-3;
+        case Neck::taped: return 1e-4;
+        case Neck::gooseneck: return 0.0;
+    }
+    insist(false, "a neck is shut somehow");
+    return 0.0;
+}
+
+Volume swapped_per_move(Neck neck) { return untied_swap * (let_out_per_move(neck) / let_out_per_move(Neck::open)); }
+
 double burst_probability(const BagLoad& load)
 {
     insist(load.filled >= 0.0 && load.filled <= 1.0, "a bag is filled by a share");

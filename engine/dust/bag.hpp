@@ -31,6 +31,16 @@ double pressed_out_share(double filled);
 /// Air that an untied bag swaps each time it is moved. A gooseneck (twisted, folded over, taped) leaks none.
 inline constexpr Volume untied_swap{1e-3};
 
+/// How a neck is shut, from worst to best.
+enum class Neck : std::uint8_t { open, taped, gooseneck };
+
+/// Share of what is in a bag that comes out each time it is moved: an open neck swaps air as it swings and tips; tape round
+/// gathered film leaves the channels of its pleats (a tenth of that, judgment); a gooseneck leaks none.
+double let_out_per_move(Neck neck);
+
+/// Air that comes out each time it is moved, in the same proportion.
+Volume swapped_per_move(Neck neck);
+
 /// How a bag is made and what is in it.
 struct BagLoad {
     double filled = 0.5;          ///< share of its volume, 0 to 1

@@ -17,6 +17,9 @@ Picograms old_share(Picograms old, Picograms amount, Picograms balance)
     return std::clamp(share, std::max(Picograms{}, old - (balance - amount)), std::min(old, amount));
 }
 
+/// +1 when it goes out, -1 when it comes back, 0 when it stays on its side.
+int outward(Side from, Side to) { return static_cast<int>(to == Side::outside) - static_cast<int>(from == Side::outside); }
+
 }
 
 PerClass<Amount> Account::from_work() const
@@ -58,6 +61,7 @@ void Ledger::move(Holding from, Holding to, SizeClass k, Amount amount, Pathway 
     Account& taker = accounts_.at(to.account);
     const Amount old{old_share(giver.old[k].dust, amount.dust, giver.balance[k].dust), old_share(giver.old[k].lead, amount.lead, giver.balance[k].lead)};
     book_crossing(giver.side, taker.side, k, amount - old, pathway);
+    if (sources_) sources_->move(from.account, to.account, k, amount - old, outward(giver.side, taker.side), static_cast<std::size_t>(pathway));
     from.held -= amount;
     giver.balance[k] -= amount;
     giver.old[k] -= old;
@@ -70,6 +74,7 @@ void Ledger::release(AccountId paint, Holding to, SizeClass k, Amount amount)
 {
     insist(accounts_.at(paint).side == Side::paint && accounts_.at(to.account).side == Side::inside, "dust is released from paint into the work area");
     insist(amount.dust.count >= 0 && amount.lead.count >= 0, "amounts released are not negative");
+    if (sources_ && !amount.is_zero()) sources_->release(to.account, k, amount);
     accounts_[paint].balance[k] -= amount;
     to.held += amount;
     accounts_[to.account].balance[k] += amount;
@@ -94,6 +99,7 @@ void Ledger::move_account(AccountId id, Side side, Pathway pathway)
     if (account.side == side) return;
     if ((account.side == Side::outside) == (side == Side::outside)) pathway = Pathway::none;
     for (const SizeClass k : all_classes()) book_crossing(account.side, side, k, account.balance[k] - account.old[k], pathway);
+    if (sources_) sources_->move_account(id, outward(account.side, side), static_cast<std::size_t>(pathway));
     account.side = side;
 }
 
@@ -111,6 +117,33 @@ bool Ledger::closes() const
         }
         for (const auto& by_pathway : crossed_) crossed += by_pathway[k];
         if (!all.is_zero() || !old.is_zero() || outside != crossed) return false;
+    }
+    return !sources_ || sources_add_up();
+}
+
+void Ledger::trace()
+{
+    insist(released().is_zero(), "sources are traced from the first dust on");
+    sources_.emplace();
+}
+
+bool Ledger::sources_add_up() const
+{
+    for (AccountId a = 0; a < accounts_.size(); ++a) {
+        if (accounts_[a].side == Side::paint || accounts_[a].side == Side::before) continue;
+        const PerClass<Amount> made = accounts_[a].from_work();
+        for (const SizeClass k : all_classes()) {
+            Amount sum;
+            for (std::size_t source = 0; source < sources_->sources().size(); ++source) sum += sources_->held(a, source, k);
+            if (sum != made[k]) return false;
+        }
+    }
+    std::array<Amount, pathway_count> by_pathway{};
+    for (const SourceBook::Crossing& crossing : sources_->crossings()) by_pathway.at(crossing.pathway) += crossing.amount;
+    for (std::size_t p = 0; p < pathway_count; ++p) {
+        const auto pathway = static_cast<Pathway>(p);
+        const Amount crossed = total(this->crossed(pathway));
+        if (by_pathway[p] != crossed) return false;
     }
     return true;
 }

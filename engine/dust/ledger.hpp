@@ -2,8 +2,10 @@
 
 #include "core/picograms.hpp"
 #include "dust/size_class.hpp"
+#include "dust/source_book.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -73,13 +75,26 @@ public:
     /// @param pathway  as for move
     void move_account(AccountId account, Side side, Pathway pathway);
 
+    /// From now on keeps a second set of books: which card let loose what. Before the first dust; insists. It costs time and changes
+    /// no result.
+    void trace();
+    void stop_tracing() { sources_.reset(); }
+    /// The step in progress, for what is traced. @param entry  its place in the run log
+    void begin_step(int entry)
+    {
+        if (sources_) sources_->begin_step(entry);
+    }
+    /// Who let loose what; nothing when it is not traced.
+    const std::optional<SourceBook>& sources() const { return sources_; }
+
     const std::vector<Account>& accounts() const { return accounts_; }
     const Account& account(AccountId id) const { return accounts_.at(id); }
     /// Net amount of what the job made that went outside by a pathway.
     const PerClass<Amount>& crossed(Pathway pathway) const { return crossed_[static_cast<std::size_t>(pathway)]; }
 
     /// Does every class of dust and lead, old dust by itself too, add up to 0 pg over all accounts, and is all that the job
-    /// made and is outside accounted for by pathways?
+    /// made and is outside accounted for by pathways? And, where it is traced, do the sources of every account and of every pathway
+    /// add up to it?
     bool closes() const;
 
     Amount released() const;        ///< all that ever left the paint
@@ -89,9 +104,11 @@ public:
 
 private:
     void book_crossing(Side from, Side to, SizeClass k, Amount amount, Pathway pathway);
+    bool sources_add_up() const;
 
     std::vector<Account> accounts_;
     std::array<PerClass<Amount>, pathway_count> crossed_{};
+    std::optional<SourceBook> sources_;
 };
 
 /// Sum over classes.

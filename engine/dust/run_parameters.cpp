@@ -9,17 +9,8 @@ namespace flapdoor::dust {
 
 namespace {
 
-/// Deviate of a standard normal with a share of it below, by bisection; held to 2.5 either way so that no run is absurd.
-double normal_deviate(double share)
-{
-    double low = -2.5;
-    double high = 2.5;
-    for (int i = 0; i < 60; ++i) {
-        const double middle = 0.5 * (low + high);
-        (steady::normal_cdf(middle) < share ? low : high) = middle;
-    }
-    return 0.5 * (low + high);
-}
+/// Held to 2.5 standard deviations either way so that no run is absurd.
+constexpr double most_deviation = 2.5;
 
 /// The draws of one seed, one after another.
 class Draws {
@@ -28,7 +19,7 @@ public:
 
     double even(double least, double most) { return least + (most - least) * next(); }
     double even_in_log(double least, double most) { return least * steady::pow(most / least, next()); }
-    double lognormal(double median, double gsd) { return median * steady::pow(gsd, normal_deviate(next())); }
+    double lognormal(double median, double gsd) { return median * steady::pow(gsd, steady::normal_deviate(next(), most_deviation)); }
 
 private:
     double next() { return luck_.uniform(drawn_++, 0); }

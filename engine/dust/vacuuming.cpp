@@ -3,6 +3,9 @@
 #include "core/insist.hpp"
 #include "core/steady.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace flapdoor::dust {
 
 namespace {
@@ -48,11 +51,26 @@ double vacuum_removed(SurfaceKind surface, CleaningRate rate, Exposure exposure)
     return (1.0 - surface_traits(surface).bound_share.typical) * (1.0 - vacuum_residual(rate, exposure));
 }
 
-double worked_loose(SurfaceKind surface, const Nozzle& nozzle, Exposure exposure)
+CleaningRate loosening_rate(SurfaceKind surface, const Nozzle& nozzle)
 {
-    if (!surface_traits(surface).is_carpet) return 0.0;
-    const CleaningRate upward = per_minute_per_m2(nozzle.has_beater ? 0.05 : 0.01);
-    return 1.0 - vacuum_residual(upward, exposure);
+    if (!surface_traits(surface).is_carpet) return {};
+    return per_minute_per_m2(nozzle.has_beater ? 0.05 : 0.01);
+}
+
+Suction suction(CleaningRate rate, CleaningRate loosening, Exposure exposure)
+{
+    const double still_bound = vacuum_residual(loosening, exposure);
+    const double faster = (rate - loosening) * exposure;
+    // What came up and lies free at the end: u t exp(-u t) (1 - exp(-x))/x with x = (k - u) t.
+    const double spread = std::abs(faster) < 1e-6 ? 1.0 - 0.5 * faster : -steady::expm1(-faster) / faster;
+    const double on_top = loosening * exposure * still_bound * spread;
+    return {.of_free = 1.0 - vacuum_residual(rate, exposure), .loosened = 1.0 - still_bound, .of_bound = std::max(0.0, 1.0 - still_bound - on_top)};
+}
+
+double bound_at_edge(double bound_share, double edge_divisor)
+{
+    insist(bound_share >= 0.0 && bound_share <= 1.0 && edge_divisor >= 1.0, "a strip along a wall holds a share, and no less than the middle");
+    return 1.0 - steady::pow(1.0 - bound_share, edge_divisor);
 }
 
 double coverage_of(double per_pass, int passes)

@@ -36,15 +36,32 @@ double vacuum_residual(CleaningRate rate, Exposure exposure);
 /// Share of a surface, bound dust included, that suction takes: (1 - B)(1 - exp(-k t)).
 double vacuum_removed(SurfaceKind surface, CleaningRate rate, Exposure exposure);
 
-/// Share of the bound dust of a carpet that comes up within reach per exposure: 5 % per min/m2 with a beater, 1 % without
-/// (judgment). Nothing on hard surfaces.
-double worked_loose(SurfaceKind surface, const Nozzle& nozzle, Exposure exposure);
+/// Rate at which the bound dust of a carpet comes up within reach: 5 % per min/m2 with a beater, 1 % without (judgment). Nothing
+/// on hard surfaces.
+CleaningRate loosening_rate(SurfaceKind surface, const Nozzle& nozzle);
 
-/// Share of an area that one pass really meets: the middle of a room and its edge (judgment).
+/// What suction does to a place that it meets, as shares of what lay there.
+struct Suction {
+    double of_free;     ///< of the free dust: taken
+    double loosened;    ///< of the bound dust: worked loose, taken or not
+    double of_bound;    ///< of the bound dust: worked loose and then taken
+};
+
+/// Free dust is drawn off while bound dust comes up and feeds it, both all the time: F' = u B - k F, B' = -u B.
+/// @param rate      k, 0 or more
+/// @param loosening u, 0 or more
+Suction suction(CleaningRate rate, CleaningRate loosening, Exposure exposure);
+
+/// The joint along the walls is a crack of its own: an edge strip holds 1 - (1 - B)^n where the floor holds B, n being how
+/// many times harder the strip is to clean (judgment; the study found the perimeter three times harder, not why).
+/// @param edge_divisor  1 or more
+double bound_at_edge(double bound_share, double edge_divisor);
+
+/// Share of an area that one stroke really meets: the middle of a room and its edge (judgment).
 inline constexpr double pass_coverage = 0.85;
 inline constexpr double edge_pass_coverage = 0.6;
 
-/// Coverage after several passes in different directions: 1 - (1 - c)^n.
+/// Coverage after several strokes, each over places of its own: 1 - (1 - c)^n.
 double coverage_of(double per_pass, int passes);
 
 }

@@ -100,6 +100,7 @@ struct Opening {
     Length above_floor{};
     Length undercut = 0.5_in;   ///< doors: gap under the leaf
     bool is_open = false;       ///< as found before the work
+    AirFlow fan_flow{};         ///< exhausts: what a fan of its own draws off to the outdoors while it stands open; 0: none runs
 
     static void fields(auto& self, auto&& visit)
     {
@@ -115,6 +116,7 @@ struct Opening {
         visit("above-floor", self.above_floor, Range{0.0_ft, 20.0_ft}, About{"height of its lower edge"});
         visit("undercut", self.undercut, Range{0.0_in, 3.0_in}, About{"doors: gap under the leaf"});
         visit("is-open", self.is_open, About{"as found before the work"});
+        visit("fan-flow", self.fan_flow, Range{0.0_m3ph, 5000.0_m3ph}, About{"exhausts: air that a fan of its own draws off to the outdoors while it is open"});
     }
 };
 

@@ -8,6 +8,9 @@
 
 namespace flapdoor::job {
 
+/// How much a drill asks of who plays it.
+enum class Level { first, usual, hard };
+
 /// A job as the trainee meets it: the place, its parts, the work, the crew, the supplies.
 struct Scenario {
     static constexpr int format_version = 1;
@@ -30,6 +33,8 @@ struct Scenario {
     Time start = 8.0_h;         ///< time of day at which the crew arrives
     Time drying = 25.0_min;     ///< how long a wiped or mopped surface stays wet
     double light = 1.0;         ///< 1 = ordinary room light; below 1 dim
+    int minutes = 0;            ///< about how long people take to play it; 0: not told
+    Level level = Level::usual;
     bool is_emergency = false;  ///< a sudden event with danger or serious damage: much of the rule is excused
 
     static void fields(auto& self, auto&& visit)
@@ -42,6 +47,8 @@ struct Scenario {
         visit("drying", self.drying, Range{1.0_min, 12.0_h}, About{"how long a wiped or mopped surface stays wet"});
         visit("light", self.light, Range{0.05, 4.0}, About{"1 is ordinary room light"});
         visit("is-emergency", self.is_emergency, About{"a sudden event with danger or serious damage"});
+        visit("minutes", self.minutes, Range{0, 600}, About{"about how long people take to play it"});
+        visit("level", self.level, About{"how much it asks of who plays it"});
         visit("building", self.building, required);
         visit("air-handling", self.air_handling);
         visit("zone", self.zones, required);
@@ -65,4 +72,8 @@ auto* find_by_id(List& list, const IdOf& id)
     return static_cast<decltype(&list.front())>(nullptr);
 }
 
+}
+
+namespace flapdoor::inline core {
+template <> struct Words<job::Level> { static constexpr std::array<std::string_view, 3> words{"first", "usual", "hard"}; };
 }

@@ -19,6 +19,7 @@ struct FlapDoor {
     Length hem_height = 7.5_cm;     ///< hem of the second sheet above the floor
     Length slit_length = 1.70_m;
     Length slit_foot = 0.15_m;      ///< lower end of the slit above the floor
+    bool is_slit_through = false;   ///< the slit was cut through both sheets: the second one covers nothing of it
 
     friend auto operator<=>(const FlapDoor&, const FlapDoor&) = default;
 };

@@ -3,6 +3,7 @@
 #include "core/insist.hpp"
 #include "core/steady.hpp"
 #include "mechanics/grid.hpp"
+#include "mechanics/swing_film.hpp"
 
 #include <algorithm>
 #include <array>
@@ -150,6 +151,11 @@ public:
         return {angle, on_grid(through_both(door_, first_hole(door_, first), second), area_grid)};
     }
 
+    SwingFrame frame() const
+    {
+        return {section_.shape(first_), second_ ? section_.shape(*second_) : std::vector<SectionPoint>{}, section_.passer_at().x, has_torn_};
+    }
+
     bool is_through() const { return !touches_first_ && !touches_second_; }
     bool has_torn() const { return has_torn_; }
     Time now() const { return section_.now(); }
@@ -193,19 +199,25 @@ void check(const FlapDoor& door)
 
 double uncovered_share(const FlapDoor& door)
 {
-    if (door.sheets < 2) return 1.0;
+    if (door.sheets < 2 || door.is_slit_through) return 1.0;
     return std::clamp((door.hem_height - door.slit_foot) / door.slit_length, 0.0, 1.0);
 }
 
 double sealed_share(const FlapDoor& door) { return door.dowel > Mass{} ? 0.3 : 1.0; }
 
-FlapSwing swing(const FlapDoor& door, Heading heading, Speed pace, SectionSteps steps, int links)
+namespace {
+
+/// Plays a passage to its end.
+/// @param look  sees the section whenever an opening is noted
+template <class Look>
+FlapSwing play(const FlapDoor& door, Heading heading, Speed pace, SectionSteps steps, int links, Look&& look)
 {
     check(door);
     insist(pace >= 0.3_mps && pace <= 2.0_mps, "somebody walks");
     Passage passage(door, heading, pace, steps, links);
     FlapSwing result;
     result.openings.push_back(passage.opening());
+    look(passage);
     const Area rest = result.openings.front().area;
     Time last_open{};
     const auto still_for = [&] { return passage.now() - std::max(last_open, passage.let_go()); };
@@ -214,6 +226,7 @@ FlapSwing swing(const FlapDoor& door, Heading heading, Speed pace, SectionSteps 
         while (passage.now() < next - steps.step * 0.5) passage.advance();
         const Opening opening = passage.opening();
         result.openings.push_back(opening);
+        look(passage);
         result.peak = std::max(result.peak, opening.area);
         result.open_for += std::max(Area{}, opening.area - rest) * swing_grid;
         if (opening.area > rest + closed_within) last_open = passage.now();
@@ -221,6 +234,20 @@ FlapSwing swing(const FlapDoor& door, Heading heading, Speed pace, SectionSteps 
     result.closing = closing_after(result, passage.let_go());
     result.has_torn_loose = passage.has_torn();
     return result;
+}
+
+}
+
+FlapSwing swing(const FlapDoor& door, Heading heading, Speed pace, SectionSteps steps, int links)
+{
+    return play(door, heading, pace, steps, links, [](const Passage&) {});
+}
+
+SwingFilm film_swing(const FlapDoor& door, Heading heading, Speed pace)
+{
+    SwingFilm film;
+    film.swing = play(door, heading, pace, {}, 12, [&](const Passage& passage) { film.frames.push_back(passage.frame()); });
+    return film;
 }
 
 std::vector<Lean> leans(const FlapDoor& door, SectionSteps steps, int links)

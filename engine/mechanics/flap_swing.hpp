@@ -44,7 +44,7 @@ struct Lean {
 /// Settled under 0, 0.05 Pa and on by doubling to 1.6 Pa; ends earlier where a pressure blows a sheet up level.
 std::vector<Lean> leans(const FlapDoor& door, SectionSteps steps = {}, int links = 12);
 
-/// Part of the slit that a short second sheet leaves bare: 0 to 1; 1 without a second sheet.
+/// Part of the slit that a short second sheet leaves bare: 0 to 1; 1 without a second sheet, or when the slit goes through it.
 double uncovered_share(const FlapDoor& door);
 
 /// What the covered slit leaks while the second sheet lies on it, as a share of its gap at rest: 0.3 under a sheet that its

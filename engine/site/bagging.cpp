@@ -18,6 +18,23 @@ Bag& start_bag(Site& site, const job::BagId& id, bool is_heavy_duty)
     return site.bags.back();
 }
 
+BagClosing closing_of(const job::CloseBag& step, double fill)
+{
+    BagClosing closing;
+    const bool is_gooseneck = step.closure == job::Closure::gooseneck && step.twist >= least_twist && step.is_folded && step.has_loop && fill <= fullest;
+    // A knot in thick plastic does not seal.
+    if (step.closure != job::Closure::knot) closing.neck = is_gooseneck ? dust::Neck::gooseneck : dust::Neck::taped;
+    switch (step.press) {
+        case job::Press::gently: closing.pressed_out = dust::pressed_out_share(fill); break;
+        case job::Press::hard: closing.pressed_out = 1.0; break;     // what still hangs over the content comes out with the air: all of it
+        case job::Press::by_vacuum: closing.drawn_off = 1.0; break;
+        case job::Press::none: break;
+    }
+    closing.air_out = dust::bag_volume * (1.0 - fill) * (closing.pressed_out + closing.drawn_off);
+    closing.burst = dust::burst_probability({fill, false, true});
+    return closing;
+}
+
 void dust_the_skin(Site& site, Bag& bag)
 {
     // A bag set down and dragged picks up what lies under half a square meter of it, as a sole would.

@@ -6,6 +6,7 @@
 #include "job/contents.hpp"
 #include "plan/rect.hpp"
 
+#include <array>
 #include <string>
 
 namespace flapdoor::site {
@@ -18,18 +19,25 @@ struct Body {
     dust::Holding free(dust::SizeClass k) { return {load.free[k], account}; }
 };
 
+/// One shoe. Both of a person are booked in one account.
+struct Shoe {
+    Body sole;
+    int clean_steps = 0;            ///< its steps since it was last in dust
+};
+
 /// One member of the crew.
 struct Worker {
     job::PersonId id;
     std::string title;
     job::Role role = job::Role::trained_worker;
-    Body soles, clothes;
+    std::array<Shoe, 2> shoes;
+    std::size_t next_shoe = 0;      ///< that comes down
+    Body clothes;
     bool is_inside = false;         ///< in the work area
     bool is_on_site = true, is_reachable = true;    ///< reachable: at hand or by telephone
     bool is_trained = false;        ///< trained for this job, or certified
     std::size_t zone = 0;
     plan::Point at;
-    int clean_steps = 0;            ///< steps since the soles last took up more than they gave
     bool has_respirator = false, has_coverall = false, has_covers = false, has_gloves = false;
     bool has_clean_soles = true;    ///< since the last step on a dirty surface inside
     bool has_clean_clothes = true;

@@ -162,7 +162,8 @@ void add_crew(Site& site)
         worker.title = person.title;
         worker.role = person.role;
         worker.is_trained = person.role == job::Role::certified_renovator;
-        worker.soles.account = site.ledger.open("soles of " + person.title, dust::Side::inside);
+        const dust::AccountId soles = site.ledger.open("soles of " + person.title, dust::Side::inside);
+        for (Shoe& shoe : worker.shoes) shoe.sole.account = soles;
         worker.clothes.account = site.ledger.open("clothes of " + person.title, dust::Side::inside);
         worker.is_inside = true;
         worker.zone = site.work_room;

@@ -15,9 +15,9 @@ air::FilterGrade grade_of(int merv)
     return merv >= 8 ? air::FilterGrade::merv_8 : air::FilterGrade::none;
 }
 
-double settled_in_duct(const Site& site, const AirPath& path, dust::SizeClass k)
+double settled_in_duct(const Site& site, AirFlow flow, dust::SizeClass k)
 {
-    return air::duct_settled_share(site.deposition[k].floor, site.scenario.air_handling.duct_floor * return_duct_width, path.flow);
+    return air::duct_settled_share(site.deposition[k].floor, site.scenario.air_handling.duct_floor * return_duct_width, flow);
 }
 
 double caught_by_filter(const Site& site, dust::SizeClass k)
@@ -35,7 +35,7 @@ void carry_off(Site& site, const AirPath& path, dust::Holding from, dust::SizeCl
         return;
     }
     if (path.is_return) {
-        const Amount settled = part(amount, settled_in_duct(site, path, k));
+        const Amount settled = part(amount, settled_in_duct(site, path.flow, k));
         site.ledger.move(from, site.duct.free(k), k, settled, path.pathway);
         amount -= settled;
         const Amount caught = part(amount, caught_by_filter(site, k));
@@ -50,7 +50,25 @@ double arriving_share(const Site& site, const AirPath& path, dust::SizeClass k)
 {
     if (!path.to) return 0.0;
     if (!path.is_return) return 1.0;
-    return (1.0 - settled_in_duct(site, path, k)) * (1.0 - caught_by_filter(site, k));
+    return (1.0 - settled_in_duct(site, path.flow, k)) * (1.0 - caught_by_filter(site, k));
+}
+
+bool is_served(const Site& site, std::size_t zone) { return zone != site.work_room && site.zones[zone].plan.role != job::ZoneRole::closet; }
+
+HouseRound house_round(const Site& site)
+{
+    HouseRound round;
+    const AirFlow flow = site.scenario.air_handling.house_flow;
+    Volume served{};
+    for (std::size_t z = 0; z < site.zones.size(); ++z)
+        if (is_served(site, z)) served += site.zones[z].volume;
+    if (!site.is_hvac_running || !(flow > AirFlow{}) || !(served > Volume{})) return round;
+    round.rate = flow / served;
+    for (const dust::SizeClass k : dust::all_classes()) {
+        round.in_duct[k] = settled_in_duct(site, flow, k);
+        round.in_filter[k] = (1.0 - round.in_duct[k]) * caught_by_filter(site, k);
+    }
+    return round;
 }
 
 }

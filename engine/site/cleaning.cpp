@@ -5,12 +5,14 @@
 #include "dust/vacuuming.hpp"
 #include "dust/wiping.hpp"
 #include "plan/walking.hpp"
+#include "site/clothes.hpp"
 #include "site/feet.hpp"
 #include "site/landing.hpp"
 #include "site/passing_time.hpp"
 #include "site/place.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace flapdoor::site {
@@ -63,12 +65,42 @@ std::vector<std::size_t> ledges(const Site& site)
     return found;
 }
 
-Part floor_part(const Site& site, job::CleaningPath path)
+std::vector<std::size_t> cells_along(const plan::Raster& raster, const std::vector<bool>& is_blocked, const job::Route& route)
+{
+    std::vector<std::size_t> cells;
+    std::vector<bool> is_taken(raster.size(), false);
+    const auto take = [&](plan::Point at) {
+        for (const std::size_t cell : raster.cells_within({at.x, at.y, {}, {}}, head_width * 0.5))
+            if (!is_taken[cell] && !is_blocked[cell]) is_taken[cell] = true, cells.push_back(cell);
+    };
+    const auto point = [](const job::Waypoint& w) { return plan::Point{w.east, w.north}; };
+    for (std::size_t i = 0; i < route.size(); ++i) {
+        const plan::Point from = point(route[i > 0 ? i - 1 : 0]);
+        const plan::Point to = point(route[i]);
+        const double length = std::sqrt(((to.x - from.x) * (to.x - from.x) + (to.y - from.y) * (to.y - from.y)).si);
+        const int pieces = std::max(1, static_cast<int>(std::ceil(length / (0.25 * head_width.si))));
+        for (int p = 0; p <= pieces; ++p) {
+            const double share = static_cast<double>(p) / pieces;
+            take({from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share});
+        }
+    }
+    return cells;
+}
+
+job::CleaningPath way_of(const Site& site, job::CleaningPath path, const job::Route& route)
+{
+    if (route.empty()) return path;
+    const plan::Point door = door_of(site);
+    const auto off = [&](const job::Waypoint& w) { return ((w.east - door.x) * (w.east - door.x) + (w.north - door.y) * (w.north - door.y)).si; };
+    return off(route.back()) <= off(route.front()) ? job::CleaningPath::toward_door : job::CleaningPath::from_door;
+}
+
+Part floor_part(const Site& site, job::CleaningPath path, const job::Route& route)
 {
     const Zone& room = site.room();
     const std::size_t floor = floor_of(site, site.work_room);
-    std::vector<std::size_t> cells = plan::strips_toward(room.raster, room.is_blocked, door_of(site));
-    if (path == job::CleaningPath::from_door) std::reverse(cells.begin(), cells.end());
+    std::vector<std::size_t> cells = route.empty() ? plan::strips_toward(room.raster, room.is_blocked, door_of(site)) : cells_along(room.raster, room.is_blocked, route);
+    if (route.empty() && path == job::CleaningPath::from_door) std::reverse(cells.begin(), cells.end());
     Part part{floor, {}};
     // What lies under sheeting or things stays out of reach.
     for (const std::size_t cell : cells)
@@ -88,7 +120,7 @@ std::vector<Part> carpet_parts(const Site& site)
     return parts;
 }
 
-std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPath path)
+std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPath path, const job::Route& route)
 {
     std::vector<Part> parts;
     for (const std::size_t s : ledges(site)) {
@@ -98,7 +130,7 @@ std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPa
                               || (target == job::Target::objects && role == SurfaceRole::object_top);
         if (Part part = bare_part(site, s); is_meant && !part.patches.empty()) parts.push_back(std::move(part));
     }
-    if (target == job::Target::everything || target == job::Target::floor) parts.push_back(floor_part(site, path));
+    if (target == job::Target::everything || target == job::Target::floor) parts.push_back(floor_part(site, path, route));
     return parts;
 }
 
@@ -125,11 +157,14 @@ struct Going {
     double coverage = 0.0;
 };
 
-Going going_over(const Vacuuming& how, bool is_edge)
+/// Strokes in one direction follow the same lanes and miss the same places. Who crosses them meets other places with every
+/// stroke, and at a published exposure misses hardly any: what was measured there has the operator's misses in it already.
+Going going_over(const Vacuuming& how, const dust::Nozzle& nozzle, bool is_edge)
 {
-    const int passes = how.crosses ? 2 : 1;
     const int times = is_edge && how.does_edges ? 2 : 1;
-    return {dust::minutes_per_m2(how.minutes_per_square_meter * times), dust::coverage_of(is_edge ? dust::edge_pass_coverage : dust::pass_coverage, passes * times)};
+    const dust::Exposure exposure = dust::minutes_per_m2(how.minutes_per_square_meter * times);
+    const int passes = how.crosses ? std::max(2 * times, static_cast<int>(dust::strokes_for(exposure, nozzle))) : times;
+    return {exposure, dust::coverage_of(is_edge ? dust::edge_pass_coverage : dust::pass_coverage, passes)};
 }
 
 /// The usual nozzle, pushed faster when one stroke has to do in less time than it takes.
@@ -147,6 +182,13 @@ dust::Pathway pathway_from(const Site& site, const Surface& surface)
 
 }
 
+double through_vacuum(const Site& site, dust::VacuumKind kind, dust::SizeClass k)
+{
+    return is_exhausted(k) ? std::min(most_blown, dust::exhaust_penetration(kind).typical * site.uncertain.exhaust) : 0.0;
+}
+
+double through_vacuum(const Site& site, const job::SupplyId& vacuum, dust::SizeClass k) { return through_vacuum(site, vacuum_kind(site, vacuum), k); }
+
 Area vacuum(Site& site, const Part& cleaned, const Vacuuming& how)
 {
     insist(how.minutes_per_square_meter > 0.0, "cleaning takes time");
@@ -154,23 +196,28 @@ Area vacuum(Site& site, const Part& cleaned, const Vacuuming& how)
     const dust::SurfaceKind kind = kind_under_nozzle(surface, cleaned.patches);
     const dust::Nozzle nozzle = nozzle_of(how);
     const dust::Pathway pathway = pathway_from(site, surface);
-    const double through = std::min(most_blown, dust::exhaust_penetration(how.kind).typical * site.uncertain.exhaust);
     for (const bool is_edge : {false, true}) {
-        const Going going = going_over(how, is_edge);
-        const double loosened = dust::worked_loose(kind, nozzle, going.exposure);
+        const Going going = going_over(how, nozzle, is_edge);
+        const dust::CleaningRate loosening = dust::loosening_rate(kind, nozzle);
         const double stirred = std::min(0.5, dust::raised_by_chore(going.exposure) * site.uncertain.raised);
-        dust::PerClass<double> taken;
+        dust::PerClass<dust::Suction> taken;
         for (const dust::SizeClass k : dust::all_classes()) {
             const dust::CleaningRate rate = dust::vacuum_rate(kind, k, nozzle, is_edge, site.uncertain.edge_penalty) * site.uncertain.vacuum;
-            taken[k] = going.coverage * (1.0 - dust::vacuum_residual(rate, going.exposure));
+            taken[k] = dust::suction(rate, loosening, going.exposure);
         }
         for (const std::size_t p : cleaned.patches) {
             if ((surface.is_edge[p] != 0) != is_edge) continue;
             for (const dust::SizeClass k : dust::all_classes()) {
-                if (loosened > 0.0) site.ledger.move(surface.bound(p, k), surface.free(p, k), k, part(surface.patches[p].bound[k], loosened));
                 if (dust::is_raised_by_chore(k)) raise_into_air(site, surface.free(p, k), surface.zone, k, part(surface.patches[p].free[k], stirred));
-                const Amount sucked = part(surface.patches[p].free[k], taken[k]);
-                const Amount blown = is_exhausted(k) ? part(sucked, through) : Amount{};
+                Amount sucked = part(surface.patches[p].free[k], going.coverage * taken[k].of_free);
+                if (taken[k].loosened > 0.0) {
+                    const Amount bound = surface.patches[p].bound[k];
+                    const Amount loosened = part(bound, going.coverage * taken[k].loosened);
+                    site.ledger.move(surface.bound(p, k), surface.free(p, k), k, loosened);
+                    const Amount through_the_top = part(bound, going.coverage * taken[k].of_bound);
+                    sucked += Amount{std::min(loosened.dust, through_the_top.dust), std::min(loosened.lead, through_the_top.lead)};
+                }
+                const Amount blown = part(sucked, through_vacuum(site, how.kind, k));
                 raise_into_air(site, surface.free(p, k), surface.zone, k, blown);
                 site.ledger.move(surface.free(p, k), site.vacuum.free(k), k, sucked - blown, pathway);
             }
@@ -255,27 +302,30 @@ void walk_along(Site& site, Worker& who, const Part& part, Footing footing)
     if (surface.zone != who.zone || part.patches.empty()) return;
     const Zone& zone = site.zones[who.zone];
     int on_cleaned = 0;
+    std::vector<std::size_t> trodden;
     constexpr std::size_t cells_per_step = 14;   // a footfall for each 0.7 m of a 0.2 m wide stroke
     for (std::size_t i = 0; i < part.patches.size(); i += cells_per_step) {
         const std::size_t cell = surface.cells[part.patches[i]];
         if (zone.is_blocked[cell]) continue;
         const Spot top = zone.top[cell];
         if (footing == Footing::may_be_clean && site.surfaces[top.surface].is_cleaned[top.patch] != 0) ++on_cleaned;
-        step_on(site, who, cell);
-        who.at = zone.raster.center(cell);
+        trodden.push_back(cell);
     }
+    walk_over(site, who, trodden);
     measure(site, "stepped-on-cleaned", who.id.name, job::MeasureKind::number, on_cleaned);
 }
 
-void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part, job::CleaningPath path, const std::function<Area()>& clean, Time per_square_meter)
+void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part, job::CleaningPath path, const std::function<Area()>& clean, Time per_square_meter,
+             dust::Stirring how)
 {
     if (part.patches.empty()) return;
     const bool is_level_floor = site.surfaces[part.surface].height == Length{};
-    const plan::Point start = site.zones[site.surfaces[part.surface].zone].raster.center(site.surfaces[part.surface].cells[part.patches.front()]);
+    const std::size_t zone = site.surfaces[part.surface].zone;
+    const plan::Point start = site.zones[zone].raster.center(site.surfaces[part.surface].cells[part.patches.front()]);
     const auto walk = [&] {
         for (const job::PersonId& id : by) {
             Worker& who = worker(site, id);
-            if (who.zone != site.surfaces[part.surface].zone) continue;
+            if (who.zone != zone) continue;
             // Toward the door they stand on what this pass has still before it, though an earlier pass may have cleaned it.
             if (is_level_floor) walk_along(site, who, part, path == job::CleaningPath::toward_door ? Footing::still_to_clean : Footing::may_be_clean);
             else walk_to(site, who, start);
@@ -283,6 +333,13 @@ void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part,
     };
     const bool is_toward_door = path == job::CleaningPath::toward_door;
     if (is_toward_door) walk();
+    if (is_level_floor) {
+        std::vector<std::size_t> cells;
+        for (const std::size_t p : part.patches) cells.push_back(site.surfaces[part.surface].cells[p]);
+        const Area lying = site.surfaces[part.surface].patch_area * static_cast<double>(cells.size());
+        for (const job::PersonId& id : by)
+            if (Worker& who = worker(site, id); who.zone == zone) soil_clothes(site, who, cells, how, per_square_meter * lying.si);
+    }
     const Area area = clean();
     mark_cleaned(site, part);
     if (!is_toward_door) walk();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "dust/clothing.hpp"
 #include "dust/resuspension.hpp"
 #include "job/steps/vacuum_surfaces.hpp"
 #include "site/site.hpp"
@@ -22,16 +23,30 @@ Part whole(const Site& site, std::size_t surface);
 Part bare_part(const Site& site, std::size_t surface);
 
 /// What a cleaning target names, in the order of cleaning: high before low. The floor is taken strip by strip.
-std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPath path);
+std::vector<Part> parts_of(const Site& site, job::Target target, job::CleaningPath path, const job::Route& route = {});
 
 /// Level surfaces inside the work area that are there and can be cleaned, high before low, without the floor.
 std::vector<std::size_t> ledges(const Site& site);
 
 /// The floor of the work room, cells in cleaning order; without a carpet that lies on part of it.
-Part floor_part(const Site& site, job::CleaningPath path);
+/// @param route  when one was drawn: only the cells within half a head's width of it, in the order it comes to them
+Part floor_part(const Site& site, job::CleaningPath path, const job::Route& route = {});
+
+/// Width of floor that one pass of a mop or floor nozzle along a drawn route takes (16 in; judgment).
+inline constexpr Length head_width{0.4};
+
+/// Cells of a raster along a route, each once, in the order the route comes to them. Nobody can stand on blocked ones.
+std::vector<std::size_t> cells_along(const plan::Raster& raster, const std::vector<bool>& is_blocked, const job::Route& route);
+
+/// A drawn route goes toward the door when it ends nearer to it than it began; otherwise the card's own word holds.
+job::CleaningPath way_of(const Site& site, job::CleaningPath path, const job::Route& route);
 
 /// What is carpet on the floor of the work room: all of it, a part that leaves a bare border, or none.
 std::vector<Part> carpet_parts(const Site& site);
+
+/// Share of fine dust that a vacuum blows out again as it draws it in.
+double through_vacuum(const Site& site, dust::VacuumKind kind, dust::SizeClass k);
+double through_vacuum(const Site& site, const job::SupplyId& vacuum, dust::SizeClass k);
 
 /// How a vacuum is handled.
 struct Vacuuming {
@@ -71,8 +86,9 @@ enum class Footing { still_to_clean, may_be_clean };
 void walk_along(Site& site, Worker& who, const Part& part, Footing footing = Footing::may_be_clean);
 
 /// A team cleans a part. Toward the door people stand on what is still to be cleaned; from the door on they step on what
-/// they have just cleaned.
-void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part, job::CleaningPath path, const std::function<Area()>& clean, Time per_square_meter);
+/// they have just cleaned. Those who clean a floor get dust of it on their clothes: most with a vacuum.
+void go_over(Site& site, const std::vector<job::PersonId>& by, const Part& part, job::CleaningPath path, const std::function<Area()>& clean, Time per_square_meter,
+             dust::Stirring how = dust::Stirring::working);
 
 /// What a supply is as a vacuum. Anything but a HEPA vacuum counts as an ordinary one.
 dust::VacuumKind vacuum_kind(const job::Supply& supply);

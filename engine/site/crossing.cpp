@@ -4,6 +4,7 @@
 #include "dust/resuspension.hpp"
 #include "dust/tack_pad.hpp"
 #include "site/feet.hpp"
+#include "site/hands.hpp"
 #include "site/landing.hpp"
 #include "site/passing_time.hpp"
 #include "site/place.hpp"
@@ -58,11 +59,13 @@ void swing(Site& site, mechanics::Heading heading, bool is_carrying)
     const Volume near_volume = room.raster.cell_area() * room.plan.ceiling * static_cast<double>(near.size());
     const double chance = std::min(1.0, swept / near_volume);
     const Luck luck{site.seed, Stream::walking};
+    const std::uint64_t passage = site.luck.next(Stream::walking);
+    const auto when = static_cast<std::uint32_t>(0x80000000U | (passage ^ passage >> 32));   // no transport step is numbered so high
     for (std::size_t i = 0; i < site.cloud.count(); ++i) {
         const plan::Rect& floor = room.raster.rect();
         const plan::Point at{floor.west + Length{static_cast<double>(site.cloud.x[i])}, floor.south + Length{static_cast<double>(site.cloud.y[i])}};
         if (!std::binary_search(near.begin(), near.end(), room.raster.cell_at(at))) continue;
-        if (luck.uniform(site.cloud.number[i], static_cast<std::uint32_t>(0x80000000U + (site.draws & 0xFFFFFFU))) >= chance) continue;
+        if (luck.uniform(site.cloud.number[i], when) >= chance) continue;
         const dust::SizeClass k = site.cloud.size[i];
         const Amount all = site.cloud.amount[i];
         site.ledger.move({site.cloud.amount[i], room.air_account}, {hall.air[k], hall.air_account}, k, all, dust::Pathway::doorway);
@@ -75,7 +78,6 @@ void swing(Site& site, mechanics::Heading heading, bool is_carrying)
         site.ledger.move({room.air[k], room.air_account}, {hall.air[k], hall.air_account}, k, out, dust::Pathway::doorway);
         site.ledger.move({hall.air[k], hall.air_account}, {room.air[k], room.air_account}, k, in, dust::Pathway::recovered);
     }
-    ++site.draws;
 }
 
 void tread_on_pad(Site& site, Worker& who)
@@ -83,9 +85,11 @@ void tread_on_pad(Site& site, Worker& who)
     const dust::Pathway pathway = who.is_inside ? dust::Pathway::none : dust::Pathway::shoes;
     const Loading on_pad = mass(dust::total(site.tack_pad.load).dust) / pad_area;
     const double captured = dust::captured_in(dust::pad_capture_at(site.uncertain.pad_capture, on_pad), dust::contacts_per_foot);
-    for (const dust::SizeClass k : dust::all_classes())
-        site.ledger.move(who.soles.free(k), site.tack_pad.free(k), k, part(who.soles.load.free[k], captured), pathway);
+    for (Shoe& shoe : who.shoes) pour(site, shoe.sole, site.tack_pad, captured, pathway);
 }
+
+/// The first foot beyond the door.
+void cross_threshold(Site& site, Worker& who) { step_on(site, who, site.zones[who.zone].raster.cell_at(who.at)); }
 
 }
 
@@ -105,9 +109,10 @@ void leave(Site& site, Worker& who, bool is_carrying)
     who.is_inside = false;
     who.zone = zone_beyond(site);
     who.at = threshold(site);
-    site.ledger.move_account(who.soles.account, dust::Side::outside, dust::Pathway::shoes);
+    site.ledger.move_account(who.shoes[0].sole.account, dust::Side::outside, dust::Pathway::shoes);
     site.ledger.move_account(who.clothes.account, dust::Side::outside, dust::Pathway::clothing);
     if (site.has_tack_pad && site.is_tack_pad_outside) tread_on_pad(site, who);
+    cross_threshold(site, who);
     const plan::Point middle_of_hall = site.zones[who.zone].raster.rect().center();
     const double far = plan::distance(who.at, middle_of_hall).si;
     const double share = far > 0.0 ? std::min(1.0, steps_outside.si / far) : 0.0;
@@ -124,8 +129,9 @@ void enter(Site& site, Worker& who, bool is_carrying)
     who.is_inside = true;
     who.zone = site.work_room;
     who.at = threshold(site);
-    site.ledger.move_account(who.soles.account, dust::Side::inside, dust::Pathway::shoes);
+    site.ledger.move_account(who.shoes[0].sole.account, dust::Side::inside, dust::Pathway::shoes);
     site.ledger.move_account(who.clothes.account, dust::Side::inside, dust::Pathway::clothing);
+    cross_threshold(site, who);
     walk_to(site, who, site.room().raster.rect().center());
 }
 

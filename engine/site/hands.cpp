@@ -1,5 +1,6 @@
 #include "site/hands.hpp"
 
+#include "site/clothes.hpp"
 #include "site/feet.hpp"
 #include "site/landing.hpp"
 #include "site/passing_time.hpp"
@@ -101,15 +102,24 @@ void gather(Site& site, const Team& by, plan::Point where)
 void work_at(Site& site, const Team& by, plan::Point where, Time time)
 {
     gather(site, by, where);
-    pass_time(site, time, {true, [&](Site& s, Time spell) {
+    soil_at_work(site, by, where, time * 0.5);
+    pass_time(site, time, {true, [&](Site& s, Time) {
                                if (!s.has_begun) return;
                                for (const job::PersonId& id : by) {
                                    Worker& who = worker(s, id);
                                    shuffle(s, who, where, 1.0_m, 1);
                                    if (who.zone == s.work_room) wear_sheeting(s, s.room().raster.cell_at(who.at));
-                                   soil_clothes(s, who, spell);
                                }
                            }});
+    soil_at_work(site, by, where, time * 0.5);
+}
+
+void soil_at_work(Site& site, const Team& by, plan::Point where, Time time)
+{
+    for (const job::PersonId& id : by) {
+        Worker& who = worker(site, id);
+        soil_clothes(site, who, floor_within_reach(site, who.zone, where), dust::Stirring::working, time);
+    }
 }
 
 void spend(Site& site, Time time) { pass_time(site, time, {false, {}}); }

@@ -43,6 +43,10 @@ void gather(Site& site, const Team& by, plan::Point where);
 /// The team works at a place of the work area: time passes, feet shuffle, clothes get dusty.
 void work_at(Site& site, const Team& by, plan::Point where, Time time);
 
+/// What gets onto the clothes of a team at work in one place. Called with half the time before and half after, as the dust
+/// there grows.
+void soil_at_work(Site& site, const Team& by, plan::Point where, Time time);
+
 /// Lets time pass with people at rest.
 void spend(Site& site, Time time);
 

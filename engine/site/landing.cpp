@@ -1,6 +1,7 @@
 #include "site/landing.hpp"
 
 #include "core/insist.hpp"
+#include "dust/vacuuming.hpp"
 #include "site/place.hpp"
 
 #include <algorithm>
@@ -34,16 +35,17 @@ dust::SurfaceKind kind_of(const Surface& surface)
     return dust::SurfaceKind::smooth_sealed;
 }
 
-double bound_share(const Site& site, const Surface& surface, dust::SizeClass k)
+double bound_share(const Site& site, const Surface& surface, bool at_joint, dust::SizeClass k)
 {
     if (k == dust::SizeClass::chips) return 0.0;
-    return std::min(most_bound, dust::surface_traits(kind_of(surface)).bound_share.typical * site.uncertain.bound);
+    const double in_the_open = std::min(most_bound, dust::surface_traits(kind_of(surface)).bound_share.typical * site.uncertain.bound);
+    return at_joint ? std::min(most_bound, dust::bound_at_edge(in_the_open, site.uncertain.edge_penalty)) : in_the_open;
 }
 
 void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount, dust::Pathway pathway)
 {
     Surface& s = site.surfaces[surface];
-    const Amount bound = part(amount, bound_share(site, s, k));
+    const Amount bound = part(amount, bound_share(site, s, is_at_joint(s, patch), k));
     site.ledger.move(from, s.bound(patch, k), k, bound, pathway);
     site.ledger.move(from, s.free(patch, k), k, amount - bound, pathway);
     s.is_cleaned[patch] = 0;
@@ -68,7 +70,7 @@ void wear_sheeting(Site& site, std::size_t cell)
     const Spot spot = site.room().top[cell];
     Surface& sheet = site.surfaces[spot.surface];
     if (sheet.role != SurfaceRole::sheeting) return;
-    const double luck = Luck{site.seed, Stream::handling}.uniform(site.draws++, 1);
+    const double luck = Luck{site.seed, Stream::handling}.uniform(site.luck.next(Stream::handling), 1);
     if (site.is_sheet_porous || luck >= torn_in_a_step * site.uncertain.handling / (sheet.layers * sheet.layers)) return;
     sheet.is_torn.resize(sheet.patches.size(), 0);
     sheet.is_torn[spot.patch] = 1;

@@ -11,8 +11,11 @@ inline constexpr double most_bound = 0.95;
 /// How a surface holds dust and lets it go.
 dust::SurfaceKind kind_of(const Surface& surface);
 
-/// Share of fresh dust that a surface hides in its cracks or pile, as this run takes it.
-double bound_share(const Site& site, const Surface& surface, dust::SizeClass k);
+/// Does a patch lie in the joint of floor and wall, a crack of its own? Sheeting over it closes it.
+inline bool is_at_joint(const Surface& surface, std::size_t patch) { return surface.role == SurfaceRole::floor && surface.is_edge[patch] != 0; }
+
+/// Share of fresh dust that a surface hides in its cracks or pile, as this run takes it: in the open, or at the joint with a wall.
+double bound_share(const Site& site, const Surface& surface, bool at_joint, dust::SizeClass k);
 
 /// Puts dust on a patch: the share that the surface hides goes into its cracks, the rest lies free.
 void lay_on(Site& site, dust::Holding from, std::size_t surface, std::size_t patch, dust::SizeClass k, Amount amount,

@@ -37,7 +37,7 @@ std::vector<Spot> visible_dust(Site& site, double contrast_light)
 {
     std::vector<Spot> seen;
     // People and days differ, not the glances of one look: one draw decides how sharp the eye is this time.
-    const double eye = Luck{site.seed, Stream::inspection}.uniform(site.draws++, 0);
+    const double eye = Luck{site.seed, Stream::inspection}.uniform(site.luck.next(Stream::inspection), 0);
     std::vector<std::size_t> looked_at = ledges(site);
     for (std::size_t s = 0; s < site.surfaces.size(); ++s)
         if (site.surfaces[s].role == SurfaceRole::floor && site.surfaces[s].zone == site.work_room) looked_at.push_back(s);

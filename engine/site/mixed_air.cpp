@@ -1,5 +1,6 @@
 #include "site/mixed_air.hpp"
 
+#include "dust/fan_loss.hpp"
 #include "dust/mixed_zone.hpp"
 #include "site/carried_off.hpp"
 #include "site/landing.hpp"
@@ -20,19 +21,27 @@ constexpr Picograms worth_sharing{100'000};
 
 /// One way out of a zone's stirred air.
 struct Exit {
-    enum class Kind { floor, walls, path } kind;
+    enum class Kind { floor, walls, path, duct, filter } kind;
     std::size_t zone;
     Rate rate;
     const AirPath* path = nullptr;
     Amount left{};          ///< still to be booked
 };
 
-std::vector<Exit> exits_of(const Site& site, dust::SizeClass k)
+std::vector<Exit> exits_of(const Site& site, const HouseRound& round, dust::SizeClass k)
 {
     std::vector<Exit> exits;
+    const Rate in_duct = round.rate * round.in_duct[k];
+    const Rate in_filter = round.rate * round.in_filter[k];
     for (std::size_t z = 0; z < site.zones.size(); ++z) {
         const Zone& zone = site.zones[z];
-        exits.push_back({Exit::Kind::floor, z, site.deposition[k].floor / zone.plan.ceiling});
+        Rate floor = site.deposition[k].floor / zone.plan.ceiling;
+        if (round.rate > Rate{} && is_served(site, z)) {
+            exits.push_back({Exit::Kind::duct, z, in_duct});
+            exits.push_back({Exit::Kind::filter, z, in_filter});
+            floor += std::max(Rate{}, dust::fan_loss(floor) - in_duct - in_filter);   // what duct and filter do not explain, stirring does
+        }
+        exits.push_back({Exit::Kind::floor, z, floor});
         if (z != site.work_room) continue;
         const Area walls = (zone.plan.width + zone.plan.depth) * zone.plan.ceiling * 2.0;
         exits.push_back({Exit::Kind::walls, z, site.deposition[k].wall * walls / zone.volume});
@@ -78,6 +87,8 @@ bool book(Site& site, Exit& exit, dust::SizeClass k)
     switch (exit.kind) {
         case Exit::Kind::floor: site.ledger.move(air, {zone.falling[k], zone.air_account}, k, amount); break;
         case Exit::Kind::walls: site.ledger.move(air, {zone.reaching_walls[k], zone.air_account}, k, amount); break;
+        case Exit::Kind::duct: site.ledger.move(air, site.duct.free(k), k, amount); break;
+        case Exit::Kind::filter: site.ledger.move(air, site.filter.free(k), k, amount); break;
         case Exit::Kind::path: carry_off(site, *exit.path, air, k, amount); break;
     }
     exit.left -= amount;
@@ -86,9 +97,9 @@ bool book(Site& site, Exit& exit, dust::SizeClass k)
 
 /// One class through the spell. A zone may pass on within the spell what it gets in the spell: such exits wait until it has
 /// come, and what never comes for rounding is left.
-void move_class(Site& site, dust::SizeClass k, Time spell)
+void move_class(Site& site, const HouseRound& round, dust::SizeClass k, Time spell)
 {
-    std::vector<Exit> exits = exits_of(site, k);
+    std::vector<Exit> exits = exits_of(site, round, k);
     work_out(site, exits, k, spell);
     for (bool has_moved = true; has_moved;) {
         has_moved = false;
@@ -120,7 +131,7 @@ struct Pieces {
 /// What a surface is due of one class.
 struct Due {
     Amount amount;
-    double bound_share = 0.0;
+    double bound = 0.0, bound_at_joint = 0.0;   ///< shares
 };
 
 /// One class that is to be spread.
@@ -133,13 +144,14 @@ struct Share {
 /// Books what one class gives to each surface. It is then in nobody's hand until it is laid down.
 Share booked(Site& site, dust::Holding from, const std::vector<Spot>& spots, dust::SizeClass k)
 {
-    Share share{k, Pieces(from.held, spots.size(), site.draws++), std::vector<Due>(site.surfaces.size())};
+    Share share{k, Pieces(from.held, spots.size(), site.luck.next(Stream::boundary)), std::vector<Due>(site.surfaces.size())};
     for (std::size_t i = 0; i < spots.size(); ++i) share.due[spots[i].surface].amount += share.pieces.at(i);
     for (std::size_t s = 0; s < share.due.size(); ++s) {
         if (share.due[s].amount.is_zero()) continue;
         Amount in_hand;
         site.ledger.move(from, {in_hand, site.surfaces[s].account}, k, share.due[s].amount);
-        share.due[s].bound_share = bound_share(site, site.surfaces[s], k);
+        share.due[s].bound = bound_share(site, site.surfaces[s], false, k);
+        share.due[s].bound_at_joint = bound_share(site, site.surfaces[s], true, k);
     }
     return share;
 }
@@ -158,7 +170,8 @@ void spread(Site& site, PerClassAmount& waiting, dust::AccountId account, const 
         surface.is_cleaned[spots[i].patch] = 0;
         for (const Share& share : shares) {
             const Amount piece = share.pieces.at(i);
-            const Amount bound = part(piece, share.due[spots[i].surface].bound_share);
+            const Due& due = share.due[spots[i].surface];
+            const Amount bound = part(piece, is_at_joint(surface, spots[i].patch) ? due.bound_at_joint : due.bound);
             patch.bound[share.size] += bound;
             patch.free[share.size] += piece - bound;
             if (surface.role == SurfaceRole::sheeting) seep(site, spots[i].surface, spots[i].patch, share.size, piece - bound);
@@ -179,13 +192,14 @@ std::vector<Spot> wall_spots(const Site& site)
 
 void move_mixed(Site& site, Time spell)
 {
+    const HouseRound round = house_round(site);
     for (const dust::SizeClass k : dust::all_classes()) {
         bool is_any = false;
         for (Zone& zone : site.zones) {
             if (zone.air[k].dust < last_wisp) site.ledger.move({zone.air[k], zone.air_account}, {zone.falling[k], zone.air_account}, k, zone.air[k]);
             is_any = is_any || !zone.air[k].is_zero();
         }
-        if (is_any) move_class(site, k, spell);
+        if (is_any) move_class(site, round, k, spell);
     }
 }
 

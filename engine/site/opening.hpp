@@ -1,6 +1,7 @@
 #pragma once
 
 #include "job/building.hpp"
+#include "job/steps/hang_flap.hpp"
 #include "mechanics/flap_door.hpp"
 
 #include <optional>
@@ -12,6 +13,10 @@ struct FlapState {
     int sheets = 2;
     bool is_taped = true, has_folds = true, has_dowel = true;
     Length gap = 3.0_in;
+    Length slit_length = mechanics::FlapDoor{}.slit_length, slit_foot = mechanics::FlapDoor{}.slit_foot;
+    bool is_slit_through = false;   ///< cut through both sheets
+
+    friend bool operator==(const FlapState&, const FlapState&) = default;
 };
 
 /// A door, window or register as it is at the moment.
@@ -27,7 +32,11 @@ struct OpeningState {
     std::optional<FlapState> flap;
 };
 
+/// What that card hangs.
+FlapState flap_of(const job::HangFlap& step);
+
 /// The flap door that hangs there, as mechanics knows it.
+mechanics::FlapDoor hung_door(const FlapState& flap, const job::Opening& doorway);
 mechanics::FlapDoor hung_door(const OpeningState& opening);
 
 /// One hung with all care in a usual doorway: what typical passages are meant for.

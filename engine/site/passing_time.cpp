@@ -1,10 +1,11 @@
 #include "site/passing_time.hpp"
 
 #include "core/insist.hpp"
-#include "dust/clothing.hpp"
 #include "dust/dispersion.hpp"
+#include "dust/flight_log.hpp"
 #include "site/breathing.hpp"
 #include "site/carried_off.hpp"
+#include "site/clothes.hpp"
 #include "site/landing.hpp"
 #include "site/mixed_air.hpp"
 #include "site/place.hpp"
@@ -66,6 +67,17 @@ void book_fates(Site& site, const dust::StepTable& table, Time mixing)
     site.cloud.sweep();
 }
 
+/// Parcels through a spell; what another run knows of them is taken from there.
+void carry_parcels(Site& site, const dust::StepTable& table)
+{
+    const std::uint64_t print = site.room_air.table_print;
+    dust::Cloud before;
+    if (site.notes != nullptr) before = site.cloud;
+    site.parcel_steps += site.known == nullptr ? dust::advance(site.cloud, table, site.seed, site.threads)
+                                               : dust::advance_known(site.cloud, table, print, site.seed, site.threads, *site.known);
+    if (site.notes != nullptr) site.notes->note(print, before, site.cloud);
+}
+
 void move_cloud(Site& site, Time spell, Diffusivity spread)
 {
     if (site.cloud.count() == 0) return;
@@ -75,20 +87,8 @@ void move_cloud(Site& site, Time spell, Diffusivity spread)
     for (const dust::SizeClass k : dust::all_classes())
         motions[k] = dust::motion(spell, spread, cell, room.plan.ceiling, site.deposition[k].floor, site.deposition[k].wall, longest_transport_step, site.room_air.wind);
     const dust::StepTable& table = step_table_for(site, motions);
-    site.parcel_steps += dust::advance(site.cloud, table, site.seed, site.threads);
+    carry_parcels(site, table);
     book_fates(site, table, dust::mixing_time(std::max(room.plan.width, room.plan.depth), spread));
-}
-
-/// Clothes of people outside the work area shed where they stand.
-void shed_clothes(Site& site, Time spell)
-{
-    for (Worker& person : site.crew) {
-        if (person.is_inside || dust::total(person.clothes.load).is_zero()) continue;
-        const Zone& zone = site.zones[person.zone];
-        const double share = dust::clothing_loss(spell);
-        for (const dust::SizeClass k : dust::all_classes())
-            land(site, person.clothes.free(k), person.zone, zone.raster.cell_at(person.at), k, part(person.clothes.load.free[k], share));
-    }
 }
 
 }
@@ -123,7 +123,7 @@ void release_cloud(Site& site, dust::Holding from, bool is_from_paint, plan::Poi
     constexpr double jitter = 0.3;   // m, the size of the puff at the tool
     for (std::size_t i = 0; i < count; ++i) {
         const Amount piece = equal_piece(amount, i, count);
-        const std::uint64_t number = site.next_parcel++;
+        const std::uint64_t number = site.luck.next(Stream::emission);
         const Draw draw = luck.draw(number, 0);
         const auto near = [&](Length center, std::uint32_t word, Length least, Length most) {
             const double at = center.si + jitter * (2.0 * unit(word) - 1.0);
@@ -143,6 +143,23 @@ void raise_into_air(Site& site, dust::Holding from, std::size_t zone, dust::Size
 {
     Zone& there = site.zones[zone];
     site.ledger.move(from, {there.air[k], there.air_account}, k, amount, pathway);
+}
+
+void raise_from_floor(Site& site, PerClassAmount& raised, std::size_t zone, plan::Point where)
+{
+    constexpr Length knee = 0.3_m;                      // the puff reaches from the floor to twice that (judgment)
+    constexpr Picograms least_puff{1'000};              // a nanogram of dust makes no difference to anybody
+    constexpr double least_of_air = 2e-4;               // of what hangs in the room of a class: puffs below that make no gradient
+    Zone& there = site.zones[zone];
+    PerClassAmount hanging = there.air;
+    if (zone == site.work_room)
+        for (std::size_t i = 0; i < site.cloud.count(); ++i) hanging[site.cloud.size[i]] += site.cloud.amount[i];
+    for (const dust::SizeClass k : dust::all_classes()) {
+        const dust::Holding puff{raised[k], there.air_account};
+        const bool is_told = zone == site.work_room && raised[k].dust >= std::max(least_puff, part(hanging[k].dust, least_of_air / site.detail));
+        if (is_told) release_cloud(site, puff, false, where, knee, k, raised[k], 1);
+        else site.ledger.move(puff, {there.air[k], there.air_account}, k, raised[k]);
+    }
 }
 
 }

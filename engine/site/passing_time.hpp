@@ -27,4 +27,8 @@ void release_cloud(Site& site, dust::Holding from, bool is_from_paint, plan::Poi
 /// Dust put straight into the well-mixed air of a zone.
 void raise_into_air(Site& site, dust::Holding from, std::size_t zone, dust::SizeClass k, Amount amount, dust::Pathway pathway = dust::Pathway::none);
 
+/// Dust that feet have whirled up at a place and that counts to the air of the zone already: a puff about the legs, in parcels,
+/// where a zone has a cloud and the puff can be told from what hangs in the air anyway; else mixed in at once.
+void raise_from_floor(Site& site, PerClassAmount& raised, std::size_t zone, plan::Point where);
+
 }

@@ -1,6 +1,7 @@
 #include "site/room_air.hpp"
 
 #include "core/insist.hpp"
+#include "dust/flight_log.hpp"
 #include "site/air_paths.hpp"
 #include "site/site.hpp"
 
@@ -66,7 +67,9 @@ void refresh_room_air(Site& site)
 const dust::StepTable& step_table_for(Site& site, const dust::PerClass<dust::Motion>& motions)
 {
     dust::StepTable& table = site.room_air.table;
-    if (table.cells.empty() || !(table.motions == motions)) table = dust::step_table(site.cloud_room, motions);
+    if (!table.cells.empty() && table.motions == motions) return table;
+    table = dust::step_table(site.cloud_room, motions);
+    site.room_air.table_print = dust::fingerprint(table);
     return table;
 }
 

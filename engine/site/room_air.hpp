@@ -26,6 +26,7 @@ struct RoomAir {
     Speed wind{};                           ///< fastest air in the room
     dust::CoarseBoxes boxes;
     dust::StepTable table;                  ///< for the last spell; empty when the room has changed since
+    std::uint64_t table_print = 0;          ///< tells tables apart
 };
 
 /// Works the flow in the work room out again: air comes and goes evenly over the air near each opening. Called when the flows

@@ -15,7 +15,7 @@ namespace {
 void for_each_body(const Site& site, const auto& see)
 {
     for (const Worker& worker : site.crew) {
-        see(worker.soles);
+        for (const Shoe& shoe : worker.shoes) see(shoe.sole);
         see(worker.clothes);
     }
     for (const Bag& bag : site.bags) {
@@ -76,6 +76,11 @@ void add_place(Fingerprint& print, const Site& site)
         for (const bool flag : {o.flap->is_taped, o.flap->has_folds, o.flap->has_dowel}) print.add(flag);
         print.add(o.flap->sheets);
         print.add(o.flap->gap.si);
+        const FlapState usual{};    // a slit cut as usual adds nothing, so that older hashes still compare
+        if (o.flap->slit_length == usual.slit_length && o.flap->slit_foot == usual.slit_foot && !o.flap->is_slit_through) continue;
+        print.add(o.flap->slit_length.si);
+        print.add(o.flap->slit_foot.si);
+        print.add(o.flap->is_slit_through);
     }
     for (const Surface& surface : site.surfaces) {
         print.add(surface.is_there);
@@ -101,7 +106,8 @@ void add_people(Fingerprint& print, const Site& site)
         print.add(w.at.x.si);
         print.add(w.at.y.si);
         print.add(w.zone);
-        print.add(w.clean_steps);
+        for (const Shoe& shoe : w.shoes) print.add(shoe.clean_steps);
+        print.add(w.next_shoe);
         print.add(w.breathed_dust.si);
         print.add(w.breathed_lead.si);
         for (const bool flag : {w.is_inside, w.is_on_site, w.is_reachable, w.is_trained, w.has_respirator, w.has_coverall, w.has_covers, w.has_gloves, w.has_clean_soles, w.has_clean_clothes}) print.add(flag);
@@ -161,8 +167,10 @@ std::uint64_t fingerprint(const Site& site)
     print.add(site.sheet);
     for (const job::SupplyId& supply : site.staged) print.add_text(supply.name);
     for (const std::string& component : site.disturbed) print.add_text(component);
-    print.add(site.next_parcel);
-    print.add(site.draws);
+    for (const auto& [key, times] : site.luck.begun()) {
+        print.add_word(key);
+        print.add(times);
+    }
     return print.value();
 }
 

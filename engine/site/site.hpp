@@ -10,6 +10,7 @@
 #include "plan/raster.hpp"
 #include "site/air_paths.hpp"
 #include "site/body.hpp"
+#include "site/card_luck.hpp"
 #include "site/opening.hpp"
 #include "site/room_air.hpp"
 #include "site/surface.hpp"
@@ -18,6 +19,10 @@
 #include <functional>
 #include <string>
 #include <vector>
+
+namespace flapdoor::dust {
+class FlightLog;
+}
 
 namespace flapdoor::site {
 
@@ -66,8 +71,7 @@ struct Site {
     Body outdoors, duct, filter, vacuum, cloths, mop_water, tools, tack_pad, store;   ///< store: waste made safe
     dust::AccountId paint = 0;
     dust::AccountId there_before = 0;   ///< where the old dust in the house came from
-    std::uint64_t next_parcel = 0;
-    std::uint64_t draws = 0;            ///< counts handling draws, so that each has its own number
+    CardLuck luck;                      ///< numbers parcels and draws
 
     AirPaths air;                       ///< flows in force; see refresh_air
     RoomAir room_air;                   ///< what those flows make of the air in the work room
@@ -93,6 +97,8 @@ struct Site {
     std::vector<job::Measure> measured; ///< by the card in progress
     std::uint64_t parcel_steps = 0;
     std::function<void(const Site&)> watcher;   ///< called after every tick; sees, never touches
+    dust::FlightLog* notes = nullptr;           ///< where flights are noted, if anywhere
+    const dust::FlightLog* known = nullptr;     ///< flights of another run with the same seed, which are not carried again
 
     Zone& room() { return zones[work_room]; }
     const Zone& room() const { return zones[work_room]; }

@@ -35,7 +35,7 @@ double letter_width(char32_t code)
 
 Element drawing(double width, double height, std::string_view title, std::string_view description)
 {
-    Element svg = Element("svg").with("viewBox", "0 0 " + coordinate(width) + " " + coordinate(height)).with("width", width).with("role", "img");
+    Element svg = Element("svg").with("viewBox", "0 0 " + coordinate(width) + " " + coordinate(height)).with("width", width).with("role", "img").with("aria-label", title);
     svg.add(Element("title").say(title));
     if (!description.empty()) svg.add(Element("desc").say(description));
     return svg;

@@ -101,9 +101,28 @@ TEST_CASE("a link that seals backward passes less that way")
 {
     Network network{.zones = 1, .links = {hole(0, outdoors, 0.01)}, .fans = {{.from = 0, .to = outdoors, .flow = 36.0_m3ph}}};
     const Pressure open = solve(network)->pressure[0];
-    network.links[0].reverse_share = 0.3;
+    network.links[0].backward = {{Pressure{}, 0.3}};
     const Pressure sealing = solve(network)->pressure[0];
     CHECK(sealing.si == Approx(open.si / (0.3 * 0.3)).epsilon(1e-6));
+}
+
+TEST_CASE("air that pushes a flap open gets through it ever more easily, and shuts it on its way back")
+{
+    Link flap = hole(0, outdoors, 0.02);
+    flap.forward = {{Pressure{}, 0.1}, {1.0_Pa, 0.6}, {2.0_Pa, 1.0}};
+    flap.backward = {{Pressure{}, 0.1}};
+    CHECK(flow(flap, 0.5_Pa).si == Approx(flow(flap.leak, 0.5_Pa).si * 0.35));
+    CHECK(flow(flap, 1.5_Pa).si == Approx(flow(flap.leak, 1.5_Pa).si * 0.8));
+    CHECK(flow(flap, 9.0_Pa).si == Approx(flow(flap.leak, 9.0_Pa).si));
+    CHECK(flow(flap, Pressure{-9.0}).si == Approx(-0.1 * flow(flap.leak, 9.0_Pa).si));
+
+    Network network{.zones = 1, .links = {flap}, .fans = {{.from = outdoors, .to = 0, .flow = 36.0_m3ph}}};
+    const Pressure pushed = solve(network)->pressure[0];
+    network.fans[0].flow = -36.0_m3ph;
+    const Pressure drawn = solve(network)->pressure[0];
+    CHECK(-drawn > pushed * 5.0);
+    network.links[0].forward = {{Pressure{}, 0.6}, {1.0_Pa, 0.1}};
+    CHECK_THROWS_AS(solve(network), BrokenPromise);
 }
 
 TEST_CASE("nothing drives air where nothing pushes")
@@ -157,7 +176,8 @@ TEST_CASE("what flows into each zone flows out of it, whatever the house", "[pro
                                      .to = to,
                                      .leak = {AirFlow{decade(-5, 0)}, *rc::gen::inRange(50, 101) / 100.0},
                                      .drive = drive,
-                                     .reverse_share = *rc::gen::inRange(10, 101) / 100.0});
+                                     .forward = {{Pressure{}, *rc::gen::inRange(1, 51) / 100.0}, {Pressure{*rc::gen::inRange(1, 50) / 10.0}, *rc::gen::inRange(51, 101) / 100.0}},
+                                     .backward = {{Pressure{}, *rc::gen::inRange(10, 101) / 100.0}}});
         }
         for (int i = *rc::gen::inRange(0, 4); i-- > 0;)
             network.fans.push_back({.from = outdoors, .to = any_zone(), .flow = AirFlow{*rc::gen::inRange(-80, 80) / 1000.0}});

@@ -3,6 +3,7 @@
 #include "debrief/pathway_chart.hpp"
 #include "debrief/timeline.hpp"
 #include "debrief/wording.hpp"
+#include "html_checks.hpp"
 #include "small_job.hpp"
 
 #include <rapidcheck.h>
@@ -14,31 +15,10 @@
 
 using namespace flapdoor;
 using namespace flapdoor::debrief;
+using html_checks::imbalance;
 using small_job::count;
 
 namespace {
-
-/// Empty when every element is closed in the right order, else what is wrong.
-std::string imbalance(const std::string& html)
-{
-    std::vector<std::string> open;
-    for (std::size_t at = html.find('<'); at != std::string::npos; at = html.find('<', at + 1)) {
-        const std::size_t end = html.find('>', at);
-        if (end == std::string::npos) return "a tag without an end";
-        const std::string tag = html.substr(at + 1, end - at - 1);
-        if (tag.starts_with('!') || tag.starts_with('?')) continue;
-        const std::string name = tag.substr(tag.starts_with('/'), tag.find_first_of(" /", 1) - tag.starts_with('/'));
-        if (name == "meta" || name == "br") continue;
-        if (!tag.starts_with('/')) {
-            open.push_back(name);
-            continue;
-        }
-        const std::string closed = tag.substr(1);
-        if (open.empty() || open.back() != closed) return "</" + closed + "> where " + (open.empty() ? "nothing" : open.back()) + " is open";
-        open.pop_back();
-    }
-    return open.empty() ? "" : open.back() + " is never closed";
-}
 
 /// What a reader sees: tags left out, each run of spaces as one.
 std::string read_aloud(const std::string& html)

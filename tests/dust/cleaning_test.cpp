@@ -1,3 +1,4 @@
+#include "core/insist.hpp"
 #include "dust/mopping.hpp"
 #include "dust/vacuuming.hpp"
 #include "dust/wiping.hpp"
@@ -50,9 +51,44 @@ TEST_CASE("a beater bar helps on carpet and nowhere else")
     const Nozzle beater{.has_beater = true};
     CHECK(rate(SurfaceKind::carpet_old, SizeClass::um_20, beater) == Approx(2.0 * rate(SurfaceKind::carpet_old, SizeClass::um_20)));
     CHECK(rate(SurfaceKind::smooth_sealed, SizeClass::um_20, beater) == Approx(rate(SurfaceKind::smooth_sealed, SizeClass::um_20)));
-    CHECK(worked_loose(SurfaceKind::carpet_old, beater, minutes_per_m2(1)) == Approx(0.05).epsilon(0.03));
-    CHECK(worked_loose(SurfaceKind::carpet_old, {}, minutes_per_m2(1)) == Approx(0.01).epsilon(0.03));
-    CHECK(worked_loose(SurfaceKind::worn_linoleum, beater, minutes_per_m2(1)) == 0.0);
+    CHECK(loosening_rate(SurfaceKind::carpet_old, beater) * minutes_per_m2(1) == Approx(0.05));
+    CHECK(loosening_rate(SurfaceKind::carpet_old, {}) * minutes_per_m2(1) == Approx(0.01));
+    CHECK(loosening_rate(SurfaceKind::worn_linoleum, beater).si == 0.0);
+}
+
+TEST_CASE("what comes up from a carpet while it is vacuumed is what many short steps say")
+{
+    for (const double k : {0.0, 0.05, 0.1, 0.4, 2.0})
+        for (const double u : {0.0, 0.01, 0.05})
+            for (const double minutes : {0.5, 10.0}) {
+                double free = 0.0, bound = 1.0, taken = 0.0, of_free = 1.0;
+                constexpr int steps = 200'000;
+                const double dt = minutes / steps;
+                for (int i = 0; i < steps; ++i) {
+                    const double up = u * bound * dt, off = k * free * dt;
+                    bound -= up;
+                    free += up - off;
+                    taken += off;
+                    of_free -= k * of_free * dt;
+                }
+                const Suction all = suction(per_minute_per_m2(k), per_minute_per_m2(u), minutes_per_m2(minutes));
+                INFO("k " << k << ", u " << u << ", " << minutes << " min/m2");
+                CHECK(all.of_bound == Approx(taken).margin(1e-5));
+                CHECK(all.loosened == Approx(1.0 - bound).margin(1e-5));
+                CHECK(all.of_free == Approx(1.0 - of_free).margin(1e-5));
+                CHECK(all.of_bound <= all.loosened);
+            }
+}
+
+TEST_CASE("the joint along a wall holds more, never less, and never all")
+{
+    CHECK(bound_at_edge(0.03, 3.0) == Approx(1.0 - 0.97 * 0.97 * 0.97));
+    for (const double share : {0.0, 0.05, 0.5, 0.9}) {
+        CHECK(bound_at_edge(share, 1.0) == Approx(share));
+        CHECK(bound_at_edge(share, 5.0) >= bound_at_edge(share, 2.0));
+        CHECK(bound_at_edge(share, 5.0) < 1.0);
+    }
+    CHECK_THROWS_AS(bound_at_edge(0.1, 0.5), BrokenPromise);
 }
 
 TEST_CASE("strokes and exposure convert into each other")

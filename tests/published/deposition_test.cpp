@@ -1,4 +1,5 @@
 #include "dust/deposition.hpp"
+#include "dust/fan_loss.hpp"
 #include "row.hpp"
 
 #include <cmath>
@@ -116,4 +117,20 @@ TEST_CASE("furniture and moving air take up dust faster (P-043; Thatcher et al. 
     check({RangeRow{"P-043 bare to furnished", furnished, 1.0001, 2.6, "Thatcher et al. 2002, abstract: up to x2.6"}});
     CHECK(speeds(0.3, brisk).wall > speeds(0.3, calm).wall);
     CHECK(speeds(0.3, brisk).floor > speeds(0.3, calm).floor);
+}
+
+TEST_CASE("a running central fan takes as much again below 5 um and 2/h more of coarser dust, within x1.5 (P-042; Howard-Reed et al., abstract)")
+{
+    constexpr auto fan = "Howard-Reed, Wallace & Emmerich, abstract: about doubled below 5 um, 2/h more above";
+    const auto still = [](double um) { return Rate{furnished_per_hour(um) / 3600.0}; };
+    const auto times = [&](double um) { return (still(um) + dust::fan_loss(still(um))) / still(um); };
+    const auto more = [&](double um) { return dust::fan_loss(still(um)).si * 3600.0; };
+    check({
+        RangeRow{"P-042 0.4 um, times", times(0.4), 2.0 / 1.5, 2.0 * 1.5, fan},
+        RangeRow{"P-042 1 um, times", times(1), 2.0 / 1.5, 2.0 * 1.5, fan},
+        RangeRow{"P-042 2.5 um, times", times(2.5), 2.0 / 1.5, 2.0 * 1.5, fan},
+        RangeRow{"P-042 4.9 um, times", times(4.9), 2.0 / 1.5, 2.0 * 1.5, fan},
+        RangeRow{"P-042 7 um, more, 1/h", more(7), 2.0 / 1.5, 2.0 * 1.5, fan},
+        RangeRow{"P-042 10 um, more, 1/h", more(10), 2.0 / 1.5, 2.0 * 1.5, fan},
+    });
 }

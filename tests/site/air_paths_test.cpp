@@ -180,6 +180,39 @@ is-open = true
         }
 }
 
+TEST_CASE("an exhaust's own fan draws air in through the flap door and lets none out against it", "[air]")
+{
+    const std::string fan = R"(
+[[opening]]
+id = "fan"
+title = "Exhaust"
+kind = "exhaust"
+zone = "bedroom"
+wall = "south"
+from = "2 ft"
+width = "6 in"
+height = "6 in"
+is-open = true
+fan-flow = "120 m3/h"
+)";
+    const std::string shut = "hvac-off window close-return cover-return close-supply cover-supply close-closet cover-closet flap";
+    Trial drawn{job::shipped_scenario(fan)};
+    drawn.after(shut);
+    Trial still;
+    still.after(shut);
+    CHECK(out_through(still, "door") > AirFlow{});
+    CHECK(out_through(drawn, "door") < out_through(still, "door") * 0.05);
+    CHECK(out_through(drawn, "fan").si == Approx(120.0 / 3600.0));
+    CHECK(drawn.site.air.pressure[drawn.site.work_room] < drawn.site.air.pressure[1 - std::min<std::size_t>(drawn.site.work_room, 1)] - 0.5_Pa);
+
+    // A window that stands open lets the fan draw from out of doors: wind then pushes dust out past the flap.
+    Trial open{job::shipped_scenario(fan)};
+    open.after("hvac-off close-return cover-return close-supply cover-supply close-closet cover-closet flap");
+    CHECK(out_through(open, "door") > out_through(still, "door") * 2.0);
+    drawn.then(R"(do = "close-register", opening = "fan")");
+    CHECK(out_through(drawn, "fan") < AirFlow{120.0 / 3600.0} * 0.5);
+}
+
 TEST_CASE("a flap door's mechanics are worked out once for a run", "[air]")
 {
     Trial trial;

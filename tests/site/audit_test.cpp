@@ -40,7 +40,7 @@ TEST_CASE("the audit finds a single picogram that no book knows of", "[audit]")
     tamper([&](Site& s) { s.zones[1].air[k].dust.count += 1; });
     tamper([&](Site& s) { s.zones[0].falling[k].dust.count += 1; });
     tamper([&](Site& s) { s.zones[0].reaching_walls[k].dust.count += 1; });
-    tamper([&](Site& s) { s.crew[0].soles.load.free[k].dust.count += 1; });
+    tamper([&](Site& s) { s.crew[0].shoes[1].sole.load.free[k].dust.count += 1; });
     tamper([&](Site& s) { s.crew[1].clothes.load.free[k].lead.count += 1; });
     tamper([&](Site& s) { s.bags.front().content.load.free[k].dust.count += 1; });
     tamper([&](Site& s) { s.bags.front().skin.load.free[k].dust.count += 1; });
@@ -102,8 +102,7 @@ TEST_CASE("every state that a later card can depend on is in the site's fingerpr
         {"an inspection", [](Site& s) { s.verification.is_inspected = !s.verification.is_inspected; }},
         {"dry cloths", [](Site& s) { ++s.verification.dry_cloths; }},
         {"a thing to wipe", [](Site& s) { s.verification.items.emplace_back(); }},
-        {"the next parcel's number", [](Site& s) { ++s.next_parcel; }},
-        {"the next draw", [](Site& s) { ++s.draws; }},
+        {"a card that has begun", [](Site& s) { s.luck.begin_card(7); }},
         {"a component worked on", [](Site& s) { s.disturbed.push_back("sash-2"); }},
     };
     Trial before = in_the_middle();

@@ -13,7 +13,7 @@ Site worked(double detail, std::uint64_t seed)
     trial.site.detail = detail;
     trial.after("hvac-off window close-return close-supply");
     trial.then(R"(do = "disturb-paint", component = "casing-1", technique = "hand-sand", is-misted = false, time = "20 min", share = 0.5)");
-    const std::uint64_t parcels = trial.site.next_parcel;
+    const std::uint64_t parcels = trial.site.luck.count(Stream::emission);
     trial.then(R"(do = "wait", time = "1 h")");
     INFO("detail " << detail);
     CHECK(parcels > 0);
@@ -55,9 +55,9 @@ Mean over_seeds(double detail, const Figure& figure)
 TEST_CASE("less detail is fewer parcels of the same dust", "[detail]")
 {
     const Site full = worked(1.0, 1), quarter = worked(0.25, 1), tenth = worked(0.1, 1), least = worked(0.01, 1);
-    CHECK(static_cast<double>(quarter.next_parcel) / static_cast<double>(full.next_parcel) == Approx(0.25).epsilon(0.02));
-    CHECK(static_cast<double>(tenth.next_parcel) / static_cast<double>(full.next_parcel) == Approx(0.1).epsilon(0.25));   // whole ticks
-    CHECK(least.next_parcel < tenth.next_parcel);
+    CHECK(static_cast<double>(quarter.luck.count(Stream::emission)) / static_cast<double>(full.luck.count(Stream::emission)) == Approx(0.25).epsilon(0.02));
+    CHECK(static_cast<double>(tenth.luck.count(Stream::emission)) / static_cast<double>(full.luck.count(Stream::emission)) == Approx(0.1).epsilon(0.25));   // whole ticks
+    CHECK(least.luck.count(Stream::emission) < tenth.luck.count(Stream::emission));
     for (const Site* site : {&quarter, &tenth, &least}) {
         CHECK(site->ledger.released() == full.ledger.released());
         CHECK(site->ledger.closes());

@@ -2,8 +2,14 @@
 
 #include "dust/soles.hpp"
 #include "dust/tack_pad.hpp"
+#include "site/cleaning.hpp"
 #include "site/crossing.hpp"
 #include "site/feet.hpp"
+#include "site/passing_time.hpp"
+
+#include <algorithm>
+
+#include <rapidcheck.h>
 
 namespace flapdoor::site {
 
@@ -13,15 +19,22 @@ constexpr dust::SizeClass fine = dust::SizeClass::um_5;
 
 Worker& lee(Trial& trial) { return worker(trial.site, {"lee"}); }
 
-/// Dust onto a sole, by way of the floor.
+/// Dust onto both soles, half on each, by way of the floor.
 void load_soles(Trial& trial, Mass amount)
 {
     const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
-    strew(trial.site, floor, 0, fine, amount);
-    trial.site.ledger.move(trial.site.surfaces[floor].free(0, fine), lee(trial).soles.free(fine), fine, trial.site.surfaces[floor].patches[0].free[fine]);
+    for (Shoe& shoe : lee(trial).shoes) {
+        strew(trial.site, floor, 0, fine, amount * 0.5);
+        trial.site.ledger.move(trial.site.surfaces[floor].free(0, fine), shoe.sole.free(fine), fine, trial.site.surfaces[floor].patches[0].free[fine]);
+    }
 }
 
-double on_soles(Trial& trial) { return static_cast<double>(lee(trial).soles.load.free[fine].dust.count); }
+double on_soles(Trial& trial)
+{
+    double sum = 0.0;
+    for (const Shoe& shoe : lee(trial).shoes) sum += static_cast<double>(shoe.sole.load.free[fine].dust.count);
+    return sum;
+}
 
 }
 
@@ -36,11 +49,13 @@ TEST_CASE("soles lose dust over clean floor as a power law, not by halves", "[fe
         step_on(trial.site, lee(trial), cell);
         ++steps;
         INFO(steps);
-        CHECK(on_soles(trial) / start == Approx(dust::sole_remaining(steps)).epsilon(1e-6));
+        // One shoe after the other comes down, and each loses by its own steps.
+        CHECK(on_soles(trial) / start == Approx(0.5 * dust::sole_remaining((steps + 1) / 2) + 0.5 * dust::sole_remaining(steps / 2)).epsilon(1e-6));
         CHECK(total(trial.site.surfaces[floor]).dust.count == static_cast<std::int64_t>(start - on_soles(trial)));
     }
     CHECK(steps > 50);
-    CHECK(lee(trial).clean_steps == steps);
+    CHECK(lee(trial).shoes[0].clean_steps == (steps + 1) / 2);
+    CHECK(lee(trial).shoes[1].clean_steps == steps / 2);
     audit(trial.site);
 }
 
@@ -49,21 +64,63 @@ TEST_CASE("a step in dust takes up what the contact carries, less by what the so
     Trial trial;
     const std::size_t patch = free_floor_patch(trial.site);
     const std::size_t floor = trial.site.room().top[patch].surface;
-    strew(trial.site, floor, patch, fine, 0.001_g);
-    lee(trial).clean_steps = 17;
+    for (const std::size_t p : trial.site.room().raster.cells_within({5.0_ft, 6.0_ft, {}, {}}, 0.5_m)) strew(trial.site, floor, p, fine, 0.001_g);
+    lee(trial).shoes[0].clean_steps = 17;
     step_on(trial.site, lee(trial), patch);
-    const double raised = static_cast<double>(trial.site.room().air[fine].dust.count);
+    const double raised = static_cast<double>(airborne(trial.site, fine).count);
     CHECK(raised > 0.0);
-    const double under_foot = std::min(1.0, dust::sole_contact / trial.site.surfaces[floor].patch_area);
-    CHECK(on_soles(trial) == Approx((1e9 - raised) * under_foot * dust::sole_pickup(fine, dust::SoleKind::smooth)).epsilon(1e-6));
-    CHECK(lee(trial).clean_steps == 0);     // fresh dust: the count starts again
+    // A sole is larger than a cell of the floor: it takes from two, and from each what its contact covers.
+    const double cells_under_sole = dust::sole_contact / trial.site.surfaces[floor].patch_area;
+    CHECK(cells_under_sole > 1.8);
+    CHECK(on_soles(trial) == Approx((1e9 * cells_under_sole - raised) * dust::sole_pickup(fine, dust::SoleKind::smooth)).epsilon(1e-3));
+    CHECK(lee(trial).shoes[0].clean_steps == 0);     // fresh dust: the count starts again
     audit(trial.site);
 
     Trial full;
     load_soles(full, dust::sole_capacity * 4.0);
     strew(full.site, floor, patch, dust::SizeClass::um_20, 0.001_g);
     step_on(full.site, lee(full), patch);
-    CHECK(lee(full).soles.load.free[dust::SizeClass::um_20].is_zero());
+    for (const Shoe& shoe : lee(full).shoes) CHECK(shoe.sole.load.free[dust::SizeClass::um_20].is_zero());
+}
+
+TEST_CASE("walking about in even dust fills each sole to its equilibrium and no further", "[feet]")
+{
+    for (const double uptake : {0.10, 0.22, 0.40}) {
+        Trial trial;
+        trial.site.uncertain.sole_uptake = uptake;
+        const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
+        for (const std::size_t p : whole(trial.site, floor).patches) strew(trial.site, floor, p, fine, 0.05_g);
+        const double under_sole = 5e10 * (dust::sole_contact / trial.site.surfaces[floor].patch_area);
+        const std::vector<std::size_t> way = trial.site.room().raster.cells_in({3.0_ft, 3.0_ft, 4.0_ft, 5.0_ft});
+        for (std::size_t i = 0; i < way.size(); i += 4) step_on(trial.site, lee(trial), way[i]);
+        for (const Shoe& shoe : lee(trial).shoes) {
+            CHECK(static_cast<double>(shoe.sole.load.free[fine].dust.count) / under_sole == Approx(uptake).epsilon(0.1));
+            CHECK(shoe.clean_steps == 0);
+        }
+        audit(trial.site);
+    }
+}
+
+TEST_CASE("whatever steps are taken on whatever floor, soles and floor and air hold what they held, and no sole more than it can", "[property][feet]")
+{
+    const bool holds = rc::check([] {
+        Trial trial;
+        const Zone& room = trial.site.room();
+        for (int n = *rc::gen::inRange(1, 40); n > 0; --n) {
+            const auto cell = *rc::gen::inRange<std::size_t>(0, room.top.size());
+            const Spot spot = room.top[cell];
+            const auto k = static_cast<dust::SizeClass>(*rc::gen::inRange(0, static_cast<int>(dust::class_count)));
+            strew(trial.site, spot.surface, spot.patch, k, Mass{*rc::gen::inRange(0, 1'000'000'000) * 1e-12});
+            for (int steps = *rc::gen::inRange(1, 6); steps > 0; --steps) {
+                const auto to = *rc::gen::inRange<std::size_t>(0, room.top.size());
+                if (!room.is_blocked[to]) step_on(trial.site, lee(trial), to);
+            }
+        }
+        audit(trial.site);    // every picogram, patch by patch
+        RC_ASSERT(trial.site.ledger.on(dust::Side::inside) == trial.site.ledger.released());
+        for (const Shoe& shoe : lee(trial).shoes) RC_ASSERT(mass(dust::total(shoe.sole.load).dust) <= dust::sole_capacity * 1.5);
+    });
+    CHECK(holds);
 }
 
 TEST_CASE("a clean sole on clean floor carries and leaves nothing", "[feet]")
@@ -206,6 +263,44 @@ TEST_CASE("leaving tells whether soles and clothes were cleaned since the last d
     const Played cared = clean.play(R"(do = "leave-work-area", opening = "door")");
     CHECK(cared.measure("soles-cleaned", "lee") == 1.0);
     CHECK(cared.measure("clothes-cleaned", "lee") == 1.0);
+}
+
+TEST_CASE("what feet whirl up in the work room hangs about them first, and wisps of it are mixed in at once", "[feet]")
+{
+    Trial trial;
+    const std::size_t patch = free_floor_patch(trial.site);
+    const plan::Point here = trial.site.room().raster.center(patch);
+    strew(trial.site, trial.site.room().top[patch].surface, patch, fine, 0.1_g);
+    step_on(trial.site, lee(trial), patch);
+    REQUIRE(trial.site.cloud.count() == 1);
+    CHECK(trial.site.room().air[fine].is_zero());
+    const plan::Rect& floor = trial.site.room().raster.rect();
+    const plan::Point puff{floor.west + Length{static_cast<double>(trial.site.cloud.x[0])}, floor.south + Length{static_cast<double>(trial.site.cloud.y[0])}};
+    CHECK(plan::distance(puff, here) < 0.45_m);
+    CHECK(trial.site.cloud.z[0] < 0.61F);
+
+    // Beside a room full of dust one step is nothing to be seen.
+    const std::size_t wide = surface_named(trial.site, "Back bedroom, floor");
+    strew(trial.site, wide, 0, fine, 100.0_g);
+    raise_into_air(trial.site, trial.site.surfaces[wide].free(0, fine), trial.site.work_room, fine, trial.site.surfaces[wide].patches[0].free[fine]);
+    const Picograms before = airborne(trial.site, fine);
+    step_on(trial.site, lee(trial), patch);
+    CHECK(trial.site.cloud.count() == 1);
+    CHECK(airborne(trial.site, fine) > before);
+    audit(trial.site);
+}
+
+TEST_CASE("a walk leaves its dust along the way", "[feet]")
+{
+    Trial trial;
+    for (const std::size_t cell : trial.site.room().raster.cells_in(trial.site.room().raster.rect()))
+        if (trial.site.surfaces[trial.site.room().top[cell].surface].role == SurfaceRole::floor)
+            strew(trial.site, trial.site.room().top[cell].surface, trial.site.room().top[cell].patch, fine, 0.01_g);
+    walk_to(trial.site, lee(trial), {2.0_ft, 2.0_ft});
+    walk_to(trial.site, lee(trial), {10.0_ft, 11.0_ft});
+    REQUIRE(trial.site.cloud.count() > 1);
+    const auto [least, most] = std::minmax_element(trial.site.cloud.y.begin(), trial.site.cloud.y.end());
+    CHECK(*most - *least > 1.0F);
 }
 
 }

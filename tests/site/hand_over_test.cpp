@@ -27,7 +27,7 @@ void fill(Site& site, dust::SizeClass k, int parcels)
         const float y = part(1) * room.depth();
         const float z = part(2) * room.ceiling;
         if (z <= room.top[room.raster.cell_at({room.raster.rect().west + Length{static_cast<double>(x)}, room.raster.rect().south + Length{static_cast<double>(y)}})]) continue;
-        site.cloud.add(x, y, z, k, site.next_parcel++, {});
+        site.cloud.add(x, y, z, k, site.luck.next(Stream::emission), {});
         const std::int64_t n = parcels;
         site.ledger.release(site.paint, {site.cloud.amount.back(), site.room().air_account}, k, {{all.dust.count / n}, {all.lead.count / n}});
     }

@@ -100,7 +100,7 @@ TEST_CASE("uncertain soles and whirls follow the run's draw", "[feet]")
         const std::size_t patch = free_floor_patch(trial.site);
         strew(trial.site, trial.site.room().top[patch].surface, patch, SizeClass::um_5, 0.001_g);
         step_on(trial.site, worker(trial.site, {"lee"}), patch);
-        return std::pair{trial.site.room().air[SizeClass::um_5].dust.count, worker(trial.site, {"lee"}).soles.load.free[SizeClass::um_5].dust.count};
+        return std::pair{airborne(trial.site, SizeClass::um_5).count, worker(trial.site, {"lee"}).shoes[0].sole.load.free[SizeClass::um_5].dust.count};
     };
     const auto [air, sole] = stepped(1.0, 0.2);
     CHECK(static_cast<double>(stepped(3.0, 0.2).first) == Approx(3.0 * static_cast<double>(air)).epsilon(1e-3));

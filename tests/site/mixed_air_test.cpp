@@ -71,6 +71,35 @@ TEST_CASE("each way out of the stirred air gets its share of what goes", "[air]"
     CHECK(static_cast<double>(trial.site.ledger.crossed(dust::Pathway::return_air)[fine].dust.count) == Approx(before * to_return).epsilon(0.01));
 }
 
+TEST_CASE("the running blower clears the house as measured, and a fine filter clears it faster", "[air]")
+{
+    // Loss of the house's own air an hour, its exchange with other zones and the outdoors cut off.
+    const auto loss = [](bool is_running, int merv, dust::SizeClass k) {
+        Trial trial;
+        trial.site.scenario.air_handling.filter_merv = merv;
+        if (!is_running) trial.after("hvac-off");
+        const auto house = static_cast<std::size_t>(std::find_if(trial.site.zones.begin(), trial.site.zones.end(), [](const Zone& zone) { return zone.plan.id.name == "house"; })
+                                                    - trial.site.zones.begin());
+        fill(trial, 1.0_g, k);
+        const Amount all = trial.site.room().air[k];
+        Zone& there = trial.site.zones[house];
+        trial.site.ledger.move({trial.site.room().air[k], trial.site.room().air_account}, {there.air[k], there.air_account}, k, all, dust::Pathway::seam);
+        refresh_air(trial.site);
+        trial.site.air.paths.clear();
+        move_mixed(trial.site, 360.0_s);
+        audit(trial.site);
+        CHECK(trial.site.filter.load.free[k].is_zero() == !(is_running && merv >= 8));
+        return -std::log(in_air(trial.site, house, k) / 1e12) * 10.0;
+    };
+    for (const dust::SizeClass k : {dust::SizeClass::um_0_5, dust::SizeClass::um_1, dust::SizeClass::um_5, dust::SizeClass::um_10}) {
+        CAPTURE(dust::typical_diameter(k).si);
+        const double still = loss(false, 4, k);
+        CHECK(loss(true, 4, k) == Approx(still + std::min(still, 2.0)).epsilon(0.01));
+    }
+    CHECK(loss(true, 13, fine) > 2.0 * loss(true, 4, fine));
+    CHECK(loss(false, 13, fine) == Approx(loss(false, 4, fine)));
+}
+
 TEST_CASE("what a crack holds back stays in the air of the zone", "[air]")
 {
     const auto left_after = [](double passes) {

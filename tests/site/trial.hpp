@@ -42,6 +42,15 @@ inline job::Scenario swept(job::Scenario scenario)
     return scenario;
 }
 
+/// All that hangs in the work room's air of one class, in parcels and mixed.
+inline Picograms airborne(const Site& site, dust::SizeClass k)
+{
+    Picograms sum = site.room().air[k].dust;
+    for (std::size_t i = 0; i < site.cloud.count(); ++i)
+        if (site.cloud.size[i] == k) sum += site.cloud.amount[i].dust;
+    return sum;
+}
+
 /// A site on which cards are played as a plan file spells them; the books are audited after each.
 class Trial {
 public:

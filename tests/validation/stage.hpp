@@ -23,6 +23,7 @@ struct Rooms {
     double hall_width = 2.0;                    ///< away from the work room: how far somebody can walk straight on
     double undercut = 0.013;
     bool has_registers = false, has_window = false, is_door_open = false;
+    double exhaust = 0.0;                       ///< m3/h that a fan in the work room draws off to the outdoors; 0: there is none
     double return_flow = 0.0, supply_flow = 0.0;   ///< m3/h, while the air handling runs
     bool is_air_handling_on = false;
     double painted = 1.0;                       ///< m2 of 3 mg/cm2 on 0.5 mm of paint
@@ -59,6 +60,10 @@ inline std::string text_of(const Rooms& rooms)
         text << "is-open = true\n";
         opening("supply", "supply", "room", "north", 0.3, 0.3, 0.1);
         text << "is-open = true\n";
+    }
+    if (rooms.exhaust > 0.0) {
+        opening("fan", "exhaust", "room", "south", 1.0, 0.2, 0.2);
+        text << "is-open = true\nfan-flow = \"" << rooms.exhaust << " m3/h\"\n";
     }
     text << "[[component]]\nid = \"paint\"\ntitle = \"Paint\"\nkind = \"trim\"\nzone = \"room\"\nwall = \"west\"\nfrom = " << m(0.5 * rooms.depth - 0.5)
          << "width = \"1 m\"\nheight = \"1.4 m\"\narea = \"" << rooms.painted / 0.09290304 << " ft2\"\nlead = \"3 mg/cm2\"\nfilm = \"0.5 mm\"\n";

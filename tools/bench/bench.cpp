@@ -1,11 +1,14 @@
 // How fast the parcel kernel, the flow in a room and a whole job are, told as ratios to yardsticks of the same process.
 
 #include "core/hash.hpp"
+#include "core/insist.hpp"
+#include "debrief/what_if.hpp"
 #include "drill/run.hpp"
 #include "job/files.hpp"
 #include "plain_kernel.hpp"
 #include "ratio_table.hpp"
 #include "scenes.hpp"
+#include "solver_grains.hpp"
 #include "text/input_file.hpp"
 
 #include <benchmark/benchmark.h>
@@ -61,7 +64,8 @@ void triad(benchmark::State& state)
 }
 
 /// The flow for one set of barriers after another, so that each is factored anew; or for one set again and again.
-void flow(benchmark::State& state, bool is_new_each_time)
+/// @param solutions  in one turn
+void flow(benchmark::State& state, bool is_new_each_time, std::size_t solutions)
 {
     const bench::FurnishedRoom furnished(Length{0.1});
     std::vector<air::RoomPlan> rooms{furnished.plan};
@@ -76,11 +80,23 @@ void flow(benchmark::State& state, bool is_new_each_time)
     air::RoomFlow solver;
     air::SideFlows flows;
     std::size_t turn = 0;
-    for (auto _ : state) flows = solver.solve(rooms[turn++ % rooms.size()], sources);
+    for (auto _ : state)
+        for (std::size_t n = 0; n < solutions; ++n) flows = solver.solve(rooms[turn++ % rooms.size()], sources);
     flows = solver.solve(rooms.front(), sources);
     Fingerprint print;
     for (const double side : flows.east) print.add(side);
-    report(state, static_cast<double>(state.iterations()), 1, print.value());
+    report(state, static_cast<double>(state.iterations() * solutions), 1, print.value());
+}
+
+/// Bodies of a rigid-body solver in the place of parcels.
+void grains(benchmark::State& state, std::size_t count)
+{
+    bench::SolverGrains scene(count);
+    std::uint64_t steps = 0;
+    for (auto _ : state) steps += scene.step();
+    bench::SolverGrains again(count);
+    again.step();
+    report(state, static_cast<double>(steps), 1, again.fingerprint());
 }
 
 struct Job {
@@ -103,16 +119,45 @@ Job shipped_job()
     return job;
 }
 
-void carry_out_job(benchmark::State& state, const Job& job, double detail)
+debrief::Inputs shipped_inputs(const std::string& plan)
+{
+    const std::string folder = std::string(FLAPDOOR_SOURCE_DIR) + "/scenarios/";
+    auto inputs = debrief::read_inputs(folder + "back-bedroom/scenario.toml", folder + "back-bedroom/" + plan + ".toml", {folder + "rules/federal.toml"});
+    if (inputs) return std::move(*inputs);
+    for (const Problem& problem : inputs.error()) std::fprintf(stderr, "%s\n", describe(problem).c_str());
+    std::exit(1);
+}
+
+void carry_out_job(benchmark::State& state, const Job& job, const drill::RunOptions& options)
 {
     double steps = 0.0;
     std::uint64_t hash = 0;
     for (auto _ : state) {
-        const drill::Run run = drill::carry_out(job.scenario, job.plan, {.detail = detail});
+        const drill::Run run = drill::carry_out(job.scenario, job.plan, options);
         steps += static_cast<double>(run.site.parcel_steps);
         hash = run.hashes.back().hash;
     }
     report(state, steps, 1, hash);
+}
+
+/// What the careless crew's first so many mistakes did, each repaired alone, with the runs they grow from.
+void carry_out_what_ifs(benchmark::State& state, const debrief::Inputs& careless, const job::WorkPlan& careful, std::size_t count, unsigned threads)
+{
+    double steps = 0.0;
+    std::uint64_t hash = 0;
+    for (auto _ : state) {
+        debrief::WhatIfOrder order;
+        order.threads = threads;
+        order.most = count;
+        order.tries_reverse = false;
+        const debrief::WhatIfs found = debrief::what_ifs(careless, &careful, 1, order);
+        insist(found.list.size() == count, "the careless crew makes mistakes enough");
+        steps += static_cast<double>(found.parcel_steps);
+        Fingerprint print;
+        for (const debrief::WhatIf& what_if : found.list) print.add_word(what_if.end_hash);
+        hash = print.value();
+    }
+    report(state, steps, threads, hash);
 }
 
 constexpr double bytes_streamed = 29.0;     // that a parcel-step would read and write if parcels were fetched for each step
@@ -128,19 +173,31 @@ void register_all(std::vector<bench::Line>& lines)
     for (const std::size_t parcels : {std::size_t{10'000}, std::size_t{100'000}, std::size_t{1'000'000}}) {
         const std::string size = std::to_string(parcels / 1000) + "k";
         const std::string plain = "plain loop, " + size;
+        const std::string kernel = "kernel, " + size;
         if (parcels <= 100'000) {
             add({plain, "", Told::alone}, carry, parcels, 1U, Way::plain_loop);
             add({"kernel, one at a time, " + size, plain, Told::as_speed}, carry, parcels, 1U, Way::one_at_a_time);
-            add({"kernel, " + size, plain, Told::as_speed}, carry, parcels, 1U, Way::abreast);
-            add({"kernel on 2 threads, " + size, "kernel, " + size, Told::as_speed}, carry, parcels, 2U, Way::abreast);
+            add({.name = kernel, .yardstick = plain, .told = Told::as_speed, .least = 2.5}, carry, parcels, 1U, Way::abreast);
+            add({.name = "kernel on 2 threads, " + size, .yardstick = kernel, .told = Told::as_speed, .least = 1.85}, carry, parcels, 2U, Way::abreast);
         }
-        else add({"kernel, " + size, "memory triad", Told::as_bandwidth, bytes_streamed}, carry, parcels, 1U, Way::abreast);
+        else add({.name = kernel, .yardstick = "memory triad", .told = Told::as_bandwidth, .bytes = bytes_streamed, .least = 28.0}, carry, parcels, 1U, Way::abreast);
     }
+    constexpr std::size_t bodies = 10'000;
+    add({.name = "bodies of a solver, 10k", .yardstick = "kernel, 10k", .told = Told::as_slowness, .least = 300.0}, grains, bodies)->Iterations(3);
     const Job job = shipped_job();
-    add({whole_job, "", Told::alone}, carry_out_job, job, 1.0)->Iterations(1);
-    add({"light job, 1/8 of the parcels", whole_job, Told::as_time}, carry_out_job, job, 0.125)->Iterations(1);
-    add({"flow, barriers new", whole_job, Told::as_time}, flow, true);
-    add({"flow, barriers known", whole_job, Told::as_time}, flow, false);
+    // As a study carries it out: an eighth of the parcels, flap doors known from its first run, one hash at the end.
+    drill::RunOptions light{.detail = 0.125, .hashes_every_card = false};
+    const drill::Run first = drill::carry_out(job.scenario, job.plan, light);
+    light.flaps = first.site.flaps;
+    const std::size_t barriers = first.site.room_air.solver.factored();
+    add({.name = whole_job, .told = Told::as_work, .most = 200.0}, carry_out_job, job, drill::RunOptions{})->Iterations(1);
+    add({.name = "light job of a study", .yardstick = whole_job, .told = Told::as_time, .most = 20.0}, carry_out_job, job, light)->Iterations(1);
+    add({.name = "flow, barriers new, all of a job", .yardstick = whole_job, .told = Told::as_time, .most = 5.0}, flow, true, barriers);
+    add({.name = "flow, barriers new, one", .yardstick = whole_job, .told = Told::as_time}, flow, true, std::size_t{1});
+    add({.name = "flow, barriers known, one", .yardstick = "flow, barriers new, one", .told = Told::as_time}, flow, false, std::size_t{1});
+    const debrief::Inputs careless = shipped_inputs("careless");
+    add({.name = "whole careless job", .told = Told::alone}, carry_out_job, Job{careless.scenario, careless.plan}, drill::RunOptions{})->Iterations(1);
+    add({.name = "15 what-ifs on 2 threads", .yardstick = "whole careless job", .told = Told::as_time, .most = 500.0}, carry_out_what_ifs, careless, job.plan, std::size_t{15}, 2U)->Iterations(1);
 }
 
 }

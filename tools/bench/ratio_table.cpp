@@ -45,8 +45,22 @@ void RatioTable::ReportRuns(const std::vector<Run>& runs)
     }
 }
 
+std::string RatioTable::wanted(const Line& line, double value)
+{
+    char text[48] = "";
+    if (line.least > 0.0) std::snprintf(text, sizeof text, ", at least %g: %s", line.least, value >= line.least ? "met" : "NOT MET");
+    else if (line.most < std::numeric_limits<double>::infinity()) std::snprintf(text, sizeof text, ", at most %g: %s", line.most, value <= line.most ? "met" : "NOT MET");
+    return text;
+}
+
 std::string RatioTable::ratio(const Samples& samples, const Line& line)
 {
+    char text[48];
+    if (line.told == Told::as_work) {
+        const double millions = samples.work_a_turn * 1e-6;
+        std::snprintf(text, sizeof text, "%.1f M", millions);
+        return text + wanted(line, millions);
+    }
     const auto found = samples_.find(line.yardstick);
     if (line.told == Told::alone || found == samples_.end()) return {};
     const Samples& yardstick = found->second;
@@ -56,27 +70,38 @@ std::string RatioTable::ratio(const Samples& samples, const Line& line)
     }
     const bool is_quiet = median(samples.cpu_by_wall) >= quiet_enough && median(yardstick.cpu_by_wall) >= quiet_enough;
     if (samples.threads > 1.0 && !is_quiet) return "no figure: the machine was busy";
-    char text[32];
+    double value = 0.0;
+    const char* form = "%.2f x ";
     switch (line.told) {
-        case Told::alone: return {};
-        case Told::as_speed:
-            std::snprintf(text, sizeof text, "%.2f x ", samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu));
+        case Told::alone:
+        case Told::as_work: return {};
+        case Told::as_speed: value = samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu); break;
+        case Told::as_slowness:
+            value = median(yardstick.by_cpu) / median(samples.by_cpu);
+            form = "1/%.0f of ";
             break;
-        case Told::as_bandwidth: std::snprintf(text, sizeof text, "%.1f %% of ", 100.0 * median(samples.by_cpu) * line.bytes / median(yardstick.by_cpu)); break;
-        case Told::as_time: std::snprintf(text, sizeof text, "%.2f %% of ", 100.0 * median(samples.turn) / median(yardstick.turn)); break;
+        case Told::as_bandwidth:
+            value = 100.0 * median(samples.by_cpu) * line.bytes / median(yardstick.by_cpu);
+            form = "%.1f %% of ";
+            break;
+        case Told::as_time:
+            value = 100.0 * (median(samples.turn) / samples.threads) / (median(yardstick.turn) / yardstick.threads);
+            form = "%.2f %% of ";
+            break;
     }
-    return text + line.yardstick;
+    std::snprintf(text, sizeof text, form, value);
+    return text + line.yardstick + wanted(line, value);
 }
 
 void RatioTable::Finalize()
 {
-    std::printf("%-34s %12s %12s %12s %9s   %-36s %s\n", "benchmark", "work a turn", "M/s by CPU", "M/s by wall", "CPU/wall", "ratio", "hash");
+    std::printf("%-34s %12s %12s %12s %9s   %-56s %s\n", "benchmark", "work a turn", "M/s by CPU", "M/s by wall", "CPU/wall", "ratio", "hash");
     for (const Line& line : lines_) {
         const auto found = samples_.find(line.name);
         if (found == samples_.end()) continue;
         const Samples& samples = found->second;
         const std::string told = ratio(samples, line);
-        std::printf("%-34s %12.0f %12.4g %12.4g %9.2f   %-36s %s\n", line.name.c_str(), samples.work_a_turn, median(samples.by_cpu) / 1e6, median(samples.by_wall) / 1e6,
+        std::printf("%-34s %12.0f %12.4g %12.4g %9.2f   %-56s %s\n", line.name.c_str(), samples.work_a_turn, median(samples.by_cpu) / 1e6, median(samples.by_wall) / 1e6,
                     median(samples.cpu_by_wall), told.c_str(), samples.hash.c_str());
     }
     std::printf("Medians of repetitions; work is parcel-steps, for the triad bytes, for flows solutions; by CPU is for each thread.\n"

@@ -2,6 +2,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include <limits>
 #include <map>
 #include <string>
 #include <vector>
@@ -12,15 +13,18 @@ namespace flapdoor::bench {
 enum class Told {
     alone,          ///< no yardstick
     as_speed,       ///< speed as a multiple; both compute the same thing, so the hashes must be equal
+    as_slowness,    ///< how many times faster the yardstick is at something else of the same use; hashes differ
     as_bandwidth,   ///< work of the line in bytes, as a share of the yardstick's bytes a second
-    as_time         ///< time of one turn as a share of the yardstick's
+    as_time,        ///< time of one turn as a share of the yardstick's, in percent
+    as_work         ///< no ratio: the work of one turn, in millions
 };
 
 /// A benchmark and what it is told as a ratio to.
 struct Line {
-    std::string name, yardstick;
+    std::string name = {}, yardstick = {};
     Told told = Told::alone;
     double bytes = 0.0;     ///< as_bandwidth: that one piece of work would move
+    double least = 0.0, most = std::numeric_limits<double>::infinity();   ///< what the ratio is wanted to be
 };
 
 /// Collects the repetitions of every benchmark and prints one line each: medians, the ratio to the yardstick of the same run, own
@@ -48,6 +52,7 @@ private:
         std::string hash;
     };
     std::string ratio(const Samples& samples, const Line& line);
+    static std::string wanted(const Line& line, double value);
 
     std::vector<Line> lines_;
     std::map<std::string, Samples> samples_;

@@ -27,6 +27,7 @@ int main(int argc, char** argv)
                "  flapdoor run back-bedroom good --book federal --book our-firm\n"
                "  flapdoor check my-plan.toml --scenario back-bedroom\n"
                "  flapdoor check federal our-firm                   what a layer does to the book below it\n"
+               "  flapdoor window                                   choose a drill and play it\n"
                "  flapdoor window back-bedroom careless             watch a run\n"
                "  flapdoor quiz short --seed 7                      sit a paper; with --print out, on paper\n"
                "  flapdoor quiz-practice me.toml --field-day 2026-12-06\n"
@@ -46,7 +47,11 @@ int main(int argc, char** argv)
     run->add_option("--seed", choice.seed, "luck of the run; the same seed gives the same run, bit for bit")->capture_default_str();
     run->add_option("--threads", choice.threads, "threads for the airborne dust and for the runs behind the bands; changes no result")->check(CLI::Range(1, 64));
     run->add_option("--bands", choice.bands, "light runs with other seeds behind the bands; 0: none, every level is then a single run's")->check(CLI::Range(0, 1000))->capture_default_str();
-    run->add_option("--out", choice.out, "folder for the debrief page, the picture and the run file");
+    run->add_flag("--what-if", choice.asks_what_if, "work out what each mistake did: repair it alone, carry the job out again with the same luck, and tell the difference");
+    run->add_option("--what-if-runs", choice.what_if_runs, "light pairs of runs with other seeds behind its ranges and near misses; 0: none")->check(CLI::Range(0, 1000))->capture_default_str();
+    run->add_option("--reference", choice.reference, "plan that keeps the rules, from which missing cards and right settings are taken: a file, or a name in the scenario's folder")->capture_default_str();
+    run->add_option("--sheet", choice.sheet, "pages that --out writes")->check(CLI::IsMember({"trainee", "instructor", "both"}))->capture_default_str();
+    run->add_option("--out", choice.out, "folder for the debrief pages, the pictures and the run file");
     run->add_option("--width", choice.width, "columns of the printed sheet (default: the terminal's)")->check(CLI::Range(60, 400));
     run->add_flag("--work", choice.shows_work, "print parcel-steps, time and the run's hash");
 
@@ -95,12 +100,15 @@ int main(int argc, char** argv)
 
 #ifdef FLAPDOOR_HAS_WINDOW
     command::WindowChoice shown;
-    CLI::App* window = app.add_subcommand("window", "Watch a run: plan, dust, crew, faults as they happen");
-    window->add_option("scenario", shown.scenario, "a scenario file, its folder, or the name of a shipped drill")->required();
-    window->add_option("plan", shown.plan, "a work plan: a file, or a name in the scenario's folder")->required();
+    CLI::App* window = app.add_subcommand("window", "Play drills; with a scenario and a plan, watch a run: plan, dust, crew, faults as they happen");
+    window->add_option("scenario", shown.scenario, "a scenario file, its folder, or the name of a shipped drill");
+    window->add_option("plan", shown.plan, "a work plan: a file, or a name in the scenario's folder");
     window->add_option("--book", shown.books, "rule book to mark against: a file or a shipped name; given again, a book that lies on it")->allow_extra_args(false)->capture_default_str();
     window->add_option("--seed", shown.seed, "luck of the run")->capture_default_str();
     window->add_option("--picture", shown.picture, "write a picture of the window to this PNG file instead; needs no display");
+    window->add_option("--screen", shown.screen, "which screen the picture shows, before anybody pressed anything")->check(CLI::IsMember(command::screen_names()));
+    window->add_option("--text", shown.text_scale, "text size of the picture, 1 to 2")->check(CLI::Range(1.0, 2.0))->capture_default_str();
+    window->add_flag("--frames", shown.measures_frames, "measure how long frames of several scenes take, and print it");
     window->add_option("--at", shown.at, "site time of the picture, e.g. 14:30 (default: the end)");
     window->add_option("--size", [&](const std::vector<std::string>& size) {
         return CLI::detail::lexical_cast(size[0], shown.width) && CLI::detail::lexical_cast(size[1], shown.height);

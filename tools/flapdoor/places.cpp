@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <set>
 
@@ -26,6 +27,18 @@ std::string catalog_folder()
     const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
     const fs::path installed = program.parent_path().parent_path() / "share/flapdoor/translations";
     return fs::is_directory(installed, ignored) ? installed.string() : std::string(FLAPDOOR_CATALOGS);
+}
+
+std::string own_folder()
+{
+    const auto named = [](const char* variable) {
+        const char* value = std::getenv(variable);
+        return fs::path(value == nullptr ? "" : value);
+    };
+    const fs::path data = named("XDG_DATA_HOME");
+    if (data.is_absolute()) return (data / "flapdoor").string();
+    const fs::path home = named("HOME");
+    return (home.is_absolute() ? home / ".local/share/flapdoor" : fs::temp_directory_path() / "flapdoor").string();
 }
 
 std::string scenario_path(const std::string& named)

@@ -19,6 +19,9 @@ std::string scenario_folder();
 /// The folder with the compiled catalogs of sentences: of the installed program, else of the build.
 std::string catalog_folder();
 
+/// Folder for what people leave on this machine: drills in progress, finished runs. May not be there yet.
+std::string own_folder();
+
 /// A scenario named by its file, its folder, or the name of a shipped drill.
 std::string scenario_path(const std::string& named);
 

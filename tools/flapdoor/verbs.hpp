@@ -15,6 +15,10 @@ struct RunChoice {
     std::uint64_t seed = 1;
     unsigned threads = 0;               ///< 0: as many as the machine has for the study, one for the run itself
     std::size_t bands = 20;             ///< runs of the study behind the bands; 0: none
+    bool asks_what_if = false;          ///< work out what each mistake did
+    std::size_t what_if_runs = 20;      ///< light pairs of runs behind its ranges; 0: none
+    std::string reference = "good";     ///< plan from which missing cards and right settings are taken, as `plans` are named
+    std::string sheet = "both";         ///< which pages are written: "trainee", "instructor" or "both"
     std::string out;                    ///< folder for page, pictures and run file; empty: print only
     bool shows_work = false;            ///< parcel steps and where the time went
     int width = 0;                      ///< of the terminal; 0: ask it
@@ -44,7 +48,10 @@ struct PoolChoice {
 int pool(const PoolChoice& choice);
 
 struct WindowChoice {
-    std::string scenario, plan;
+    std::string scenario, plan;         ///< both empty: the first screen
+    std::string screen;                 ///< of the picture; empty: the run's
+    double text_scale = 1.0;            ///< of the picture
+    bool measures_frames = false;       ///< print how long frames take instead
     std::vector<std::string> books{"federal"};  ///< lowest first
     std::uint64_t seed = 1;
     std::string picture;                ///< file for a picture of the window; empty: open it
@@ -53,6 +60,7 @@ struct WindowChoice {
 };
 /// Built only with the window.
 int window(const WindowChoice& choice);
+std::vector<std::string> screen_names();
 
 struct QuizChoice {
     std::string blueprint;              ///< a file, or the name of a shipped one

@@ -14,6 +14,8 @@ text::Element result(const Report& report);         ///< passed or not, and the 
 text::Element marks(const Report& report);          ///< wanted and lost
 text::Element faults(const Report& report);         ///< each broken rule explained
 text::Element pathways(const Report& report);       ///< how lead got out
+text::Element sources(const Report& report);        ///< which card let loose what got out and what was left
+text::Element what_ifs(const Report& report);       ///< what each mistake did; for a report that has what-ifs
 text::Element places(const Report& report);         ///< where it lies, with loadings
 text::Element breathed(const Report& report);       ///< what the crew breathed
 text::Element maps(const Report& report);
@@ -21,7 +23,11 @@ text::Element steps(const Report& report);          ///< timeline and table of s
 text::Element kept_rules(const Report& report);
 text::Element model(const Report& report);          ///< how far the figures can be trusted
 text::Element repeat(const Report& report);         ///< how the run can be carried out again
+text::Element practise_list(const Report& report);  ///< what to practise next, the costliest first
 text::Element caution_list();
+
+/// The trainee's sheet, one page: result, what mattered most, where the dust went, what to practise next, a caution.
+text::Element trainee_sheet(const Report& report);
 
 /// An empty section under its heading.
 text::Element titled(std::string_view title);

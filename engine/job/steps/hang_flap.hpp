@@ -26,6 +26,9 @@ struct HangFlap {
     bool has_folds = true;
     bool has_dowel = true;
     Length gap = 3.0_in;
+    Length slit_length = 1.70_m;
+    Length slit_foot = 0.15_m;
+    bool is_slit_through = false;
 
     static void fields(auto& self, auto&& visit)
     {
@@ -36,6 +39,9 @@ struct HangFlap {
         visit("has-folds", self.has_folds, About{"slack folded in at top and bottom"});
         visit("has-dowel", self.has_dowel, About{"second sheet weighted at its lower edge"});
         visit("gap", self.gap, Range{0.0_in, 3.0_ft}, About{"second sheet above the floor"});
+        visit("slit-length", self.slit_length, Range{2.0_ft, 8.0_ft}, About{"slit in the first sheet"});
+        visit("slit-foot", self.slit_foot, Range{0.0_in, 3.0_ft}, About{"lower end of the slit above the floor"});
+        visit("is-slit-through", self.is_slit_through, About{"the slit was cut through both sheets"});
     }
 };
 

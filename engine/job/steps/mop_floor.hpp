@@ -21,12 +21,14 @@ struct MopFloor {
 
     SupplyId mop;
     CleaningPath path = CleaningPath::toward_door;
+    Route route;
     int water_changes = 1;
 
     static void fields(auto& self, auto&& visit)
     {
         visit("mop", self.mop, required);
         visit("path", self.path);
+        visit("route", self.route, About{"drawn way over the floor; only what lies along it is cleaned, instead of strips by `path`"});
         visit("water-changes", self.water_changes, Range{0, 20});
     }
 };

@@ -4,6 +4,7 @@
 #include "core/quantity.hpp"
 #include "job/ids.hpp"
 #include "job/step_kind.hpp"
+#include "job/waypoint.hpp"
 
 #include <string_view>
 
@@ -26,6 +27,7 @@ struct VacuumSurfaces {
     SupplyId vacuum;
     double minutes_per_square_meter = 2.5;
     CleaningPath path = CleaningPath::toward_door;
+    Route route;
     bool crosses = true;
     bool does_edges = true;
 
@@ -35,6 +37,7 @@ struct VacuumSurfaces {
         visit("vacuum", self.vacuum, required);
         visit("minutes-per-square-meter", self.minutes_per_square_meter, Range{0.05, 20.0}, About{"exposure; one quick stroke is 0.1 to 0.2"});
         visit("path", self.path);
+        visit("route", self.route, About{"drawn way over the floor; only what lies along it is cleaned, instead of strips by `path`"});
         visit("crosses", self.crosses, About{"a second pass across the first"});
         visit("does-edges", self.does_edges, About{"the strip along walls and things once more"});
     }

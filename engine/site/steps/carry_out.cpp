@@ -35,11 +35,11 @@ Done carry_out(Site& site, const job::CarryOut& step, const Team& by)
     if (drags) drag(site, bag, hall, threshold, stands, pathway);
     // The skin sheds on the way; an open bag breathes; an overfilled one may burst.
     constexpr double shed = 0.3;
-    const bool bursts = Luck{site.seed, Stream::handling}.uniform(site.draws++, 0)
+    const bool bursts = Luck{site.seed, Stream::handling}.uniform(site.luck.next(Stream::handling), 0)
                         < dust::burst_probability({bag.fill, false, bag.is_heavy_duty});
     for (const dust::SizeClass k : dust::all_classes()) {
         land(site, bag.skin.free(k), hall, cell, k, part(bag.skin.load.free[k], shed), pathway);
-        double lost = bag.is_closed ? 0.0 : 1e-3;
+        double lost = dust::let_out_per_move(bag.is_gooseneck ? dust::Neck::gooseneck : bag.is_closed ? dust::Neck::taped : dust::Neck::open);
         if (bursts) lost += dust::burst_spill.typical;
         land(site, bag.content.free(k), hall, cell, k, part(bag.content.load.free[k], lost), pathway);
     }

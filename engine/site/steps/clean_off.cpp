@@ -38,12 +38,12 @@ Done carry_out(Site& site, const job::CleanOff& step, const Team& by)
         switch (step.soles) {
             case job::SoleCare::vacuum:
             case job::SoleCare::wipe:
-                pour(site, who.soles, step.soles == job::SoleCare::vacuum ? site.vacuum : site.cloths, vacuumed_soles, dust::Pathway::recovered);
+                for (Shoe& shoe : who.shoes) pour(site, shoe.sole, step.soles == job::SoleCare::vacuum ? site.vacuum : site.cloths, vacuumed_soles, dust::Pathway::recovered);
                 who.has_clean_soles = true;
                 break;
             case job::SoleCare::covers_off:
                 if (!who.has_covers) break;
-                pour(site, who.soles, site.store, 1.0 - dust::left_under_shoe_cover.typical, dust::Pathway::recovered);
+                for (Shoe& shoe : who.shoes) pour(site, shoe.sole, site.store, 1.0 - dust::left_under_shoe_cover.typical, dust::Pathway::recovered);
                 who.has_covers = false;
                 who.has_clean_soles = true;
                 break;

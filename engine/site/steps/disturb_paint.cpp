@@ -169,8 +169,10 @@ void let_fall(Site& site, const Fall& fall, const std::vector<std::size_t>& unde
         }
         const Spot spot = site.room().top[fall.cells[i]];
         Surface& surface = site.surfaces[spot.surface];
-        site.ledger.release(site.paint, surface.free(spot.patch, k), k, pieces[i]);
-        seep(site, spot.surface, spot.patch, k, pieces[i]);
+        const Amount in_cracks = part(pieces[i], bound_share(site, surface, is_at_joint(surface, spot.patch), k));
+        site.ledger.release(site.paint, surface.bound(spot.patch, k), k, in_cracks);
+        site.ledger.release(site.paint, surface.free(spot.patch, k), k, pieces[i] - in_cracks);
+        seep(site, spot.surface, spot.patch, k, pieces[i] - in_cracks);
     }
 }
 
@@ -215,7 +217,8 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
     const std::size_t releases = (ticks + packed.ticks - 1) / packed.ticks;
     std::size_t now = 0;
     gather(site, by, where);
-    pass_time(site, step.time, {true, [&](Site& s, Time spell) {
+    soil_at_work(site, by, where, step.time * 0.5);
+    pass_time(site, step.time, {true, [&](Site& s, Time) {
         Amount in_hand;   // the cloud passes through no holding of its own: it is released straight into its parcels
         for (const dust::SizeClass k : dust::all_classes()) {
             breathe_near(s, by, s.work_room, k, equal_piece(yield.cloud[k], now, ticks));
@@ -227,10 +230,10 @@ Done carry_out(Site& site, const job::DisturbPaint& step, const Team& by)
             Worker& who = worker(s, id);
             shuffle(s, who, where, 1.0_m, 1);
             wear_sheeting(s, s.room().raster.cell_at(who.at));
-            soil_clothes(s, who, spell);
         }
         ++now;
     }});
+    soil_at_work(site, by, where, step.time * 0.5);
     site.last_dust = site.now;
     measure(site, "debris-beyond", component.id.name, job::MeasureKind::truth, has_debris_on_floor(site) ? 1.0 : 0.0);
     if (std::find(site.disturbed.begin(), site.disturbed.end(), component.id.name) == site.disturbed.end()) site.disturbed.push_back(component.id.name);

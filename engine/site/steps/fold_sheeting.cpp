@@ -1,5 +1,6 @@
 #include "dust/resuspension.hpp"
 #include "site/breathing.hpp"
+#include "site/clothes.hpp"
 #include "site/hands.hpp"
 #include "site/landing.hpp"
 #include "site/passing_time.hpp"
@@ -17,6 +18,8 @@ Refusal why_not(const Site& site, const job::FoldSheeting&, const Team& by)
 Done carry_out(Site& site, const job::FoldSheeting& step, const Team& by)
 {
     gather(site, by, site.room().raster.rect().center());
+    for (const std::size_t s : site.sheeting)
+        for (const job::PersonId& id : by) soil_clothes(site, worker(site, id), site.surfaces[s].cells, dust::Stirring::working, job::FoldSheeting::takes);
     std::vector<std::size_t> taken_up = site.sheeting;
     for (std::size_t s = 0; s < site.surfaces.size(); ++s)
         if (site.surfaces[s].role == SurfaceRole::object_cover && site.surfaces[s].is_there && site.surfaces[s].zone == site.work_room) taken_up.push_back(s);

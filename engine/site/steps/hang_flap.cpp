@@ -18,7 +18,7 @@ Done carry_out(Site& site, const job::HangFlap& step, const Team& by)
     gather(site, by, middle(site.zones[o.zone].plan, o.plan));
     spend(site, job::HangFlap::takes);
     o.is_open = true;
-    o.flap = FlapState{step.sheets, step.is_taped, step.has_folds, step.has_dowel && step.sheets == 2, step.gap};
+    o.flap = flap_of(step);
     set_state(site, "flap-hung", step.opening.name, true);
     set_state(site, "flap-taped", step.opening.name, step.is_taped);
     set_state(site, "door-closed", step.opening.name, false);

@@ -1,8 +1,10 @@
 #include "dust/resuspension.hpp"
 #include "site/breathing.hpp"
+#include "site/clothes.hpp"
 #include "site/hands.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace flapdoor::site {
 
@@ -13,6 +15,9 @@ Refusal why_not(const Site& site, const job::SweepFloor& step, const Team& by)
 
 Done carry_out(Site& site, const job::SweepFloor&, const Team& by)
 {
+    std::vector<std::size_t> all(site.room().top.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    for (const job::PersonId& id : by) soil_clothes(site, worker(site, id), all, dust::Stirring::working, job::SweepFloor::takes);
     for (const Spot& spot : site.room().top) {
         Surface& surface = site.surfaces[spot.surface];
         if (surface.role != SurfaceRole::floor && surface.role != SurfaceRole::sheeting) continue;

@@ -17,7 +17,7 @@ Done carry_out(Site& site, const job::TakeOffGear& step, const Team& by)
             who.has_clean_clothes = true;
         }
         if (who.has_covers && step.place == job::GearPlace::inside && who.is_inside) {
-            pour(site, who.soles, site.store, 1.0 - dust::left_under_shoe_cover.typical);
+            for (Shoe& shoe : who.shoes) pour(site, shoe.sole, site.store, 1.0 - dust::left_under_shoe_cover.typical);
             who.has_clean_soles = true;
         }
         who.has_respirator = who.has_coverall = who.has_covers = who.has_gloves = false;

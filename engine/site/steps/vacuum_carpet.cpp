@@ -18,7 +18,7 @@ Done carry_out(Site& site, const job::VacuumCarpet& step, const Team& by)
 {
     const double minutes = step.minutes_per_square_meter;
     for (const Part& part : carpet_parts(site))
-        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, {.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = minutes, .has_beater = step.has_beater_bar}); }, Time{60.0 * minutes});
+        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, {.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = minutes, .has_beater = step.has_beater_bar}); }, Time{60.0 * minutes}, dust::Stirring::vacuuming);
     return {};
 }
 

@@ -18,7 +18,7 @@ Done carry_out(Site& site, const job::VacuumSheeting& step, const Team& by)
     for (const std::size_t s : site.sheeting) {
         const Part part = bare_part(site, s);
         if (part.patches.empty()) continue;
-        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, {.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = per_square_meter / 1.0_min}); }, per_square_meter);
+        go_over(site, by, part, job::CleaningPath::toward_door, [&] { return vacuum(site, part, {.kind = vacuum_kind(site, step.vacuum), .minutes_per_square_meter = per_square_meter / 1.0_min}); }, per_square_meter, dust::Stirring::vacuuming);
     }
     return {};
 }

@@ -16,8 +16,9 @@ Done carry_out(Site& site, const job::VacuumSurfaces& step, const Team& by)
     how.minutes_per_square_meter = step.minutes_per_square_meter;
     how.crosses = step.crosses;
     how.does_edges = step.does_edges;
-    for (const Part& part : parts_of(site, step.target, step.path))
-        go_over(site, by, part, step.path, [&] { return vacuum(site, part, how); }, Time{60.0 * step.minutes_per_square_meter});
+    for (const Part& part : parts_of(site, step.target, step.path, step.route))
+        go_over(site, by, part, way_of(site, step.path, step.route), [&] { return vacuum(site, part, how); }, Time{60.0 * step.minutes_per_square_meter},
+                dust::Stirring::vacuuming);
     return {};
 }
 

@@ -79,7 +79,7 @@ HeatGrid heat_grid(const Story& story, const drill::Frame& frame, std::size_t zo
 
 const std::vector<PictureId>& DustPictures::of(PictureShelf& shelf, const Story& story, std::size_t frame, ViewKind view, Color grain)
 {
-    if (shown_ == Key{frame, view}) return ids_;
+    if (shown_ == Key{frame, view, story.edition}) return ids_;
     const drill::Frame& shot = story.film.frames[frame];
     for (std::size_t zone = 0; zone < story.film.zones.size(); ++zone) {
         Picture picture = view == ViewKind::seen ? grain_picture(story, shot, zone, grain, grain_fineness)
@@ -89,7 +89,7 @@ const std::vector<PictureId>& DustPictures::of(PictureShelf& shelf, const Story&
         else
             ids_.push_back(shelf.add(std::move(picture)));
     }
-    shown_ = Key{frame, view};
+    shown_ = Key{frame, view, story.edition};
     return ids_;
 }
 

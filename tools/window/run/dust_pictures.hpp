@@ -34,6 +34,7 @@ private:
     struct Key {
         std::size_t frame;
         ViewKind view;
+        std::uint64_t edition;
         friend bool operator==(const Key&, const Key&) = default;
     };
     std::vector<PictureId> ids_;

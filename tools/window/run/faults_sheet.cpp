@@ -1,5 +1,7 @@
+#include "window/run/fault_place.hpp"
 #include "window/run/fault_sign.hpp"
 #include "window/run/sheets.hpp"
+#include "window/stage/icon.hpp"
 #include "window/widgets/panel.hpp"
 #include "window/widgets/words.hpp"
 
@@ -60,7 +62,20 @@ std::string kind_text(const debrief::FaultLine& fault)
     return {};
 }
 
-void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playback)
+/// Goes to the first time the rule was broken; from there to the next one, and from the last to the first again.
+void show_me(const Story& story, const Shown& shown, ScreenState& state, Playback& playback)
+{
+    const auto here = std::find_if(shown.times.begin(), shown.times.end(), [&](const Happening* h) { return h->at == playback.now(); });
+    const bool goes_on = state.shown_place && state.shown_place->fault == shown.fault && here != shown.times.end() && here + 1 != shown.times.end();
+    const Happening& happening = goes_on ? **(here + 1) : *shown.times.front();
+    playback.pause();
+    playback.go_to(happening.at);
+    state.shown_place.reset();
+    if (state.mode == PlanMode::swipe) state.mode = PlanMode::plan;
+    if (const auto place = place_of(story, happening)) state.shown_place = ShownPlace{*place, shown.fault, playback.now()};
+}
+
+void draw_fault(Ui& ui, const Story& story, const Shown& shown, ScreenState& state, Playback& playback)
 {
     const Theme& t = ui.theme();
     const debrief::FaultLine& fault = story.report.faults[shown.fault];
@@ -81,7 +96,8 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
     Canvas canvas = ui.canvas();
     const float left = ui.px(46.0F);
     const float width = ui.width_left() - left - ui.px(12.0F);
-    float height = ui.px(20.0F);
+    const std::string show{text::say("Show me")};
+    float height = ui.px(46.0F);
     for (const Line& line : lines) height += canvas.measure_wrapped(width, line.text, line.style).y + ui.px(3.0F);
     const Touch touch = ui.touch({.name = fmt::format("fault-{}", fault.number),
                                   .role = Role::row,
@@ -90,7 +106,7 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
                                   .size = {ui.width_left(), height},
                                   .ring_rounding = 4.0F});
     const Box box = touch.box;
-    if (touch.is_clicked) playback.go_to(shown.times.front()->at);
+    if (touch.is_clicked) show_me(story, shown, state, playback);
     if (!ui.is_in_view(box)) return;
     canvas.fill_box(box, touch.is_hovered ? t.field : t.sheet, ui.px(4.0F));
     canvas.frame_box(box, fault.is_weighed() ? t.caution : t.hairline, ui.px(1.2F), ui.px(4.0F));
@@ -98,11 +114,13 @@ void draw_fault(Ui& ui, const Story& story, const Shown& shown, Playback& playba
     draw_fault_sign(canvas, ui, {box.low.x + ui.px(25.0F), box.low.y + ui.px(24.0F)}, ui.px(12.0F), fault);
     float y = box.low.y + ui.px(10.0F);
     for (const Line& line : lines) y += canvas.text_wrapped({box.low.x + left, y}, width, line.text, line.style, line.color) + ui.px(3.0F);
+    draw_icon(canvas, Icon::eye, {box.low.x + left + ui.px(9.0F), y + ui.px(12.0F)}, ui.px(18.0F), t.accent, t.sheet);
+    canvas.text({box.low.x + left + ui.px(26.0F), y + ui.px(2.0F)}, show, TextStyle::small, t.accent);
 }
 
 }
 
-void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, Playback& playback)
+void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, ScreenState& state, Playback& playback)
 {
     panel(ui, "faults", box, {.padding = 12.0F}, [&] {
         const std::vector<Shown> shown = shown_by(story, moment.at);
@@ -112,7 +130,7 @@ void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& mome
             aside(ui, text::say_number("{} will show when the run comes to it. F goes to the next one.", "{} will show when the run comes to them. F goes to the next one.", later));
         else if (story.report.faults.empty())
             aside(ui, text::say("This run breaks none."));
-        for (const Shown& fault : shown) draw_fault(ui, story, fault, playback);
+        for (const Shown& fault : shown) draw_fault(ui, story, fault, state, playback);
     });
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "window/run/screen_state.hpp"
+#include "debrief/main_job.hpp"
+#include "window/shell/settings.hpp"
 #include "window/stage/ui.hpp"
 
 #include <optional>
@@ -14,11 +15,12 @@ struct RunTitle {
     std::string book;
     std::uint64_t seed = 1;
     std::optional<bool> is_passed; ///< nothing while it is being worked out
+    bool has_way_back = false;     ///< to another screen
 };
 
 RunTitle title_of(const debrief::Inputs& inputs, std::uint64_t seed, std::optional<bool> is_passed);
 
-/// Drill, plan, seed and book; the result; text size, motion, help.
-void header(Ui& ui, const Box& box, const RunTitle& title, ScreenState& state);
+/// Drill, plan, seed and book; the result; text size, motion, language, help. True when the way back was pressed.
+bool header(Ui& ui, const Box& box, const RunTitle& title, Settings& settings);
 
 }

@@ -4,6 +4,7 @@
 #include "window/drawing/dimension.hpp"
 #include "window/drawing/fixtures.hpp"
 #include "window/drawing/legend.hpp"
+#include "window/run/fault_sign.hpp"
 #include "window/run/phrases.hpp"
 #include "window/run/plan_part.hpp"
 #include "window/run/reading.hpp"
@@ -164,6 +165,29 @@ void fit_to(const Box& window, const Ui& ui, const Story& story, ScreenState& st
     state.plan_window = window;
 }
 
+/// Where the fault happened that was asked for: a ring with the fault's sign, as long as the run stands there.
+void draw_shown_place(Board& board, const Story& story, const Moment& moment, ScreenState& state)
+{
+    if (!state.shown_place || state.shown_place->time != moment.at) return state.shown_place.reset();
+    const Point at = board.at(state.shown_place->at);
+    const Theme& t = board.theme();
+    const float radius = board.px(34.0F);
+    board.canvas.ring(at, radius, t.sheet, board.px(8.0F));
+    board.canvas.ring(at, radius, t.caution, board.px(3.4F));
+    const Point sign = at + Point{radius * 0.72F, -radius * 0.72F};
+    board.canvas.fill_circle(sign, board.px(15.0F), t.sheet);
+    draw_fault_sign(board.canvas, board.ui, sign, board.px(12.0F), story.report.faults[state.shown_place->fault]);
+}
+
+/// Brings a place into the window when it lies outside.
+void look_at(const Box& box, const Ui& ui, ScreenState& state)
+{
+    if (!state.shown_place || !state.plan_view) return;
+    const Box inner = box.inset(ui.px(50.0F));
+    const Point at = state.plan_view->at(state.shown_place->at);
+    if (!inner.contains(at)) state.plan_view->pan(box.center() - at);
+}
+
 std::optional<Reading> drawing(Ui& ui, const Box& box, const Story& story, const Moment& moment, ScreenState& state)
 {
     fit_to(box, ui, story, state);
@@ -186,12 +210,15 @@ std::optional<Reading> drawing(Ui& ui, const Box& box, const Story& story, const
     if (const float notches = ui.wheel_over(box); notches != 0.0F)
         state.plan_view->zoom(std::pow(zoom_of_a_notch, static_cast<double>(notches)), ui.input().mouse);
 
+    look_at(box, ui, state);
     Board board{ui.canvas(), *state.plan_view, ui};
     const auto clip = board.canvas.clipped_to(box);
     static const std::vector<PictureId> none;
     const std::vector<PictureId>& dust =
         state.view == ViewKind::airborne ? none : state.dust.of(ui.pictures(), story, moment.frame, state.view, grain);
     draw_site(board, story, moment, {box, state.view, !state.keeps_still}, dust);
+    draw_shown_place(board, story, moment, state);
+    if (state.on_plan) state.on_plan(ui, box, *state.plan_view);
     if (!touch.is_hovered || touch.is_held) return std::nullopt;
     return reading_at(story, moment, state.plan_view->paper(ui.input().mouse));
 }

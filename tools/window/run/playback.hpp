@@ -21,6 +21,7 @@ public:
 
     void set_speed(std::size_t speed);
     void play_or_pause(); ///< from the end it begins again
+    void play() { is_playing_ = true; }
     void pause() { is_playing_ = false; }
     void advance(float seconds); ///< of the clock on the wall; stops at the end
     void go_to(Time time);       ///< kept between start and end

@@ -1,11 +1,15 @@
 #include "window/run/run_screen.hpp"
 
 #include "window/run/help.hpp"
+#include "window/run/hung_flap.hpp"
 #include "window/run/plan_panel.hpp"
 #include "window/run/section_panel.hpp"
 #include "window/run/sheets.hpp"
 #include "window/run/time_bar.hpp"
+#include "window/shell/masthead.hpp"
 #include "window/widgets/choice.hpp"
+#include "window/widgets/panel.hpp"
+
 #include "text/language.hpp"
 
 #include <fmt/format.h>
@@ -16,6 +20,8 @@
 namespace flapdoor::window {
 
 namespace {
+
+using text::say;
 
 constexpr Time short_step = 30.0_s;
 constexpr Time long_step = 5.0_min;
@@ -55,7 +61,10 @@ void RunScreen::take_keys_left(Ui& ui)
     while (ui.shortcut(Key::plus) || ui.shortcut(Key::plus, {.shift = true})) zoom_plan(state_, zoom_of_a_key);
     while (ui.shortcut(Key::minus)) zoom_plan(state_, 1.0 / zoom_of_a_key);
     if (ui.shortcut(Key::digit_0)) fit_plan(state_);
-    if (ui.shortcut(Key::m)) state_.keeps_still = !state_.keeps_still;
+    if (ui.shortcut(Key::b)) state_.mode = state_.mode == PlanMode::swipe ? PlanMode::plan : PlanMode::swipe;
+    if (ui.shortcut(Key::d)) state_.mode = state_.mode == PlanMode::flap || !hung_flap(*story_, playback_.now()) ? PlanMode::plan : PlanMode::flap;
+    if (reference_ && ui.shortcut(Key::c)) state_.mode = state_.mode == PlanMode::compare ? PlanMode::plan : PlanMode::compare;
+    take_keys_of_all_screens(ui, state_);
     const bool asks = ui.input().typed.find(U'?') != std::u32string::npos;
     if (!state_.shows_help && (asks || ui.shortcut(Key::f1))) state_.shows_help = true;
     if (ui.shortcut(Key::escape) || ui.shortcut(Key::q)) state_.wants_to_quit = true;
@@ -75,17 +84,56 @@ void RunScreen::tabs(Ui& ui, const Layout& layout)
     state_.page = static_cast<Page>(chosen + first);
 }
 
+void RunScreen::offer_reference(debrief::Inputs careful) { reference_ = std::make_unique<ReferenceRun>(std::move(careful), story_->report.seed); }
+
+const Story* RunScreen::other() { return reference_ ? reference_->story().get() : nullptr; }
+
+/// The large drawing, and above it what it shows.
+void RunScreen::drawing(Ui& ui, Box box, bool is_wide, const Moment& moment)
+{
+    const Box head = cut_top(box, ui.px(46.0F));
+    std::vector<Option> options{{"plan", std::string(say("Plan")), Icon::none, std::string(say("The site at the time played"))},
+                                {"swipe", std::string(say("Before and after")), Icon::none, std::string(say("The floor at two moments (B)"))}};
+    const std::optional<mechanics::FlapDoor> door = hung_flap(*story_, playback_.now());
+    if (!door && state_.mode == PlanMode::flap) state_.mode = PlanMode::plan;
+    options.push_back({"flap", std::string(say("Flap door")), Icon::none, std::string(door ? say("Its sheets while somebody walks through (D)") : say("No flap door hangs at this time")), door.has_value()});
+    if (reference_) options.push_back({"compare", std::string(is_wide ? say("Beside the careful run") : say("Beside")), Icon::none, std::string(say("The careful plan on the same seed (C)"))});
+    auto chosen = static_cast<std::size_t>(state_.mode);
+    ui.go_to(head.low);
+    if (choice_row(ui, "mode", options, chosen)) state_.mode = static_cast<PlanMode>(chosen);
+    if (!door && state_.mode == PlanMode::flap) state_.mode = PlanMode::plan; // arrow keys walk over it
+    switch (state_.mode) {
+        case PlanMode::plan:
+            return plan_panel(ui, box, is_wide, *story_, moment, state_);
+        case PlanMode::swipe:
+            return swipe_.play(ui, box, *story_, state_.view, state_.keeps_still);
+        case PlanMode::flap:
+            return panel(ui, "flap", box, {.can_scroll = false, .padding = 0.0F}, [&] {
+                flap_.play(ui, box.inset(ui.px(12.0F)), {.door = *door, .keeps_still = state_.keeps_still, .offers_variants = true});
+            });
+        case PlanMode::compare:
+            return compare_.play(ui, box, *story_, other(), playback_.now(), state_);
+    }
+}
+
+/// The strip below: the section, or the figures of both runs.
+void RunScreen::section(Ui& ui, const Box& box, const Moment& moment)
+{
+    if (state_.mode == PlanMode::compare) return compare_sheet(ui, box, *story_, other(), playback_.now());
+    section_panel(ui, box, *story_, moment, state_);
+}
+
 void RunScreen::page(Ui& ui, const Layout& layout, const Moment& moment)
 {
     switch (state_.page) {
         case Page::plan:
-            return plan_panel(ui, layout.plan, false, *story_, moment, state_);
+            return drawing(ui, layout.plan, false, moment);
         case Page::section:
-            return section_panel(ui, layout.is_wide ? layout.sheet : layout.section, *story_, moment, state_);
+            return section(ui, layout.is_wide ? layout.sheet : layout.section, moment);
         case Page::steps:
             return steps_sheet(ui, layout.sheet, *story_, moment, state_, playback_);
         case Page::faults:
-            return faults_sheet(ui, layout.sheet, *story_, moment, playback_);
+            return faults_sheet(ui, layout.sheet, *story_, moment, state_, playback_);
         case Page::marks:
             return marks_sheet(ui, layout.sheet, *story_);
         case Page::dust:
@@ -99,11 +147,12 @@ void RunScreen::play(Ui& ui)
     take_keys_first(ui);
     const Layout layout = lay_out(ui.screen(), ui.text_scale());
     const Moment moment = moment_of(*story_, playback_.now(), !state_.keeps_still);
-    const RunTitle title = title_of(story_->inputs, story_->report.seed, story_->report.sheet.is_passed);
+    RunTitle title = title_of(story_->inputs, story_->report.seed, story_->report.sheet.is_passed);
+    title.has_way_back = state_.has_way_back;
 
-    header(ui, layout.header, title, state_);
-    if (layout.is_wide) plan_panel(ui, layout.plan, true, *story_, moment, state_);
-    if (layout.is_tall) section_panel(ui, layout.section, *story_, moment, state_);
+    if (header(ui, layout.header, title, state_)) state_.wants_to_quit = true;
+    if (layout.is_wide) drawing(ui, layout.plan, true, moment);
+    if (layout.is_tall) section(ui, layout.section, moment);
     tabs(ui, layout);
     page(ui, layout, moment);
     time_bar(ui, layout.time, layout.is_roomy, *story_, playback_);

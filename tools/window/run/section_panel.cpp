@@ -95,6 +95,10 @@ void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
         cut_right(box, ui.px(12.0F));
         draw_air_chart(ui, right, story, moment.at);
     }
+    if (story.report.steps.empty()) { // nothing has been done yet
+        draw_site_words(ui, box, story, moment);
+        return;
+    }
     const debrief::StepLine& step = story.report.steps[moment.card];
     const CardWords& words = story.words[moment.card];
     const bool is_between = moment.at > step.end;

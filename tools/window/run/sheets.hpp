@@ -10,8 +10,9 @@ namespace flapdoor::window {
 /// The plan's cards by phase along a line of time; the one under way is kept in sight. Pressing a card goes to its start.
 void steps_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, ScreenState& state, Playback& playback);
 
-/// Rules broken up to now, the latest first. What comes later is only counted.
-void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, Playback& playback);
+/// Rules broken up to now, the latest first. What comes later is only counted. Pressing one shows where and when it happened;
+/// pressing it again shows the next time.
+void faults_sheet(Ui& ui, const Box& box, const Story& story, const Moment& moment, ScreenState& state, Playback& playback);
 
 /// The marking sheet of the whole run.
 void marks_sheet(Ui& ui, const Box& box, const Story& story);

@@ -280,6 +280,13 @@ void draw_floors(Board& board, const job::Scenario& scenario)
 
 }
 
+void draw_site_in_small(Board& board, const job::Scenario& scenario)
+{
+    draw_floors(board, scenario);
+    draw_furnishings(board, scenario, nullptr);
+    draw_structure(board, scenario, nullptr);
+}
+
 void draw_empty_site(Board& board, const job::Scenario& scenario, const Box& window)
 {
     draw_floors(board, scenario);

@@ -19,6 +19,9 @@ struct PlanLook {
 /// @param dust  one picture a zone, for the views on surfaces
 void draw_site(Board& board, const Story& story, const Moment& moment, const PlanLook& look, const std::vector<PictureId>& dust);
 
+/// The place as found, in few lines: for a picture the size of a card.
+void draw_site_in_small(Board& board, const job::Scenario& scenario);
+
 /// The same before the run is known: the place as found, without people and dust.
 void draw_empty_site(Board& board, const job::Scenario& scenario, const Box& window);
 

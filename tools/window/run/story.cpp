@@ -139,13 +139,20 @@ Story tell(debrief::Inputs inputs, debrief::Job job)
     story.report = debrief::make_report(inputs.scenario, job.run, job.sheet, job.outcome, job.film);
     story.log = job.run.site.log;
     story.film = std::move(job.film);
-    story.happenings = happenings_of(story.report, story.log);
-    story.facing = facings_of(story.film);
-    for (const job::LogEntry& entry : story.log.entries) story.words.push_back(words_of(entry, inputs.scenario));
     story.start = inputs.scenario.start;
     story.end = story.film.frames.back().at;
     story.inputs = std::move(inputs);
+    refresh(story);
     return story;
+}
+
+void refresh(Story& story)
+{
+    story.report.steps = debrief::step_lines(story.log, story.inputs.scenario, story.report.faults);
+    story.happenings = happenings_of(story.report, story.log);
+    story.facing = facings_of(story.film);
+    story.words.clear();
+    for (const job::LogEntry& entry : story.log.entries) story.words.push_back(words_of(entry, story.inputs.scenario));
 }
 
 }

@@ -4,6 +4,7 @@
 #include "debrief/report.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -33,6 +34,8 @@ struct Story {
     std::vector<Happening> happenings;       ///< by time, then in the order of the sheet
     std::vector<std::vector<double>> facing; ///< [frame][person] radians, 0 to the east, counterclockwise
     Time start{}, end{};                     ///< time of day
+    bool hides_faults = false;               ///< nothing on the screen speaks of faults
+    std::uint64_t edition = 0;               ///< pictures made of another one are no good
 
     Time length() const { return end - start; }
     /// The card under way, or the last one that began; 0 before the first.
@@ -47,6 +50,9 @@ struct Story {
 
 /// Insists that the job was filmed.
 Story tell(debrief::Inputs inputs, debrief::Job job);
+
+/// Works out again what follows from film, log and faults: words, happenings, where people look, the lines of the steps.
+void refresh(Story& story);
 
 /// "Rosa" of "Rosa, certified renovator".
 std::string short_name(const std::string& title);

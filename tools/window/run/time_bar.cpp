@@ -81,10 +81,12 @@ void controls(Ui& ui, bool is_roomy, const Story& story, Playback& playback)
         playback.to_card(-1);
     ui.beside(0.0F);
     const std::size_t cards = story.report.steps.size();
-    label(ui, is_roomy ? text::say_with("card {} of {}", card + 1, cards) : fmt::format("{}/{}", card + 1, cards), is_roomy ? 108.0F : 52.0F);
+    const std::size_t number = cards == 0 ? 0 : card + 1;
+    label(ui, is_roomy ? text::say_with("card {} of {}", number, cards) : fmt::format("{}/{}", number, cards), is_roomy ? 108.0F : 52.0F);
     if (button(ui, "card-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = text::say("Next card (Page Down)")}))
         playback.to_card(+1);
     ui.beside(is_roomy ? 16.0F : 2.0F);
+    if (story.hides_faults) return speed_choice(ui, is_roomy, playback);
     if (button(ui, "fault-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = text::say("Fault before (Shift + F)")}))
         playback.to_fault(-1);
     ui.beside(0.0F);
@@ -114,7 +116,7 @@ void time_bar(Ui& ui, const Box& box, bool is_roomy, const Story& story, Playbac
         const std::vector<ScrubberMark> marks = marks_of(story, playback.now());
         double seconds = (playback.now() - story.start).si;
         if (scrubber(ui, "day", seconds,
-                     {.end = story.length().si,
+                     {.end = std::max(story.length().si, 60.0), // there is no bar without a length
                       .step = arrow_step,
                       .marks = marks,
                       .width = rest.width() / ui.text_scale(),

@@ -4,6 +4,7 @@
 #include "window/run/help.hpp"
 #include "window/run/phrases.hpp"
 #include "window/run/plan_part.hpp"
+#include "window/shell/masthead.hpp"
 #include "window/widgets/panel.hpp"
 #include "window/widgets/words.hpp"
 
@@ -37,8 +38,9 @@ void draw_swing(Ui& ui, const Box& line, double seconds, bool keeps_still)
 void waiting_screen(Ui& ui, const debrief::Inputs& inputs, std::uint64_t seed, double seconds, ScreenState& state)
 {
     const Layout layout = lay_out(ui.screen(), ui.text_scale());
-    const RunTitle title = title_of(inputs, seed, {});
-    header(ui, layout.header, title, state);
+    RunTitle title = title_of(inputs, seed, {});
+    title.has_way_back = state.has_way_back;
+    if (header(ui, layout.header, title, state)) state.wants_to_quit = true;
     const Box rest{{layout.plan.low.x, layout.header.high.y + ui.px(10.0F)},
                    {layout.header.high.x - ui.px(14.0F), layout.header.low.y + ui.screen().height() - ui.px(14.0F)}};
     panel(ui, "waiting", rest, {.can_scroll = false, .padding = 0.0F}, [&] {
@@ -63,7 +65,7 @@ void waiting_screen(Ui& ui, const debrief::Inputs& inputs, std::uint64_t seed, d
         canvas.frame_box(rest, ui.theme().ink, ui.px(1.2F), ui.px(2.0F));
     });
     if (ui.shortcut(Key::escape) || ui.shortcut(Key::q)) state.wants_to_quit = true;
-    if (ui.shortcut(Key::m)) state.keeps_still = !state.keeps_still;
+    take_keys_of_all_screens(ui, state);
     if (state.shows_help) state.shows_help = help(ui, title, state);
 }
 

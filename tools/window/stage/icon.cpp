@@ -143,6 +143,10 @@ void draw_icon(Canvas& canvas, Icon icon, Point center, float size, Color color,
             pen.path({{-0.85F, 0.0F}, {0.0F, -0.8F}, {0.85F, 0.0F}}),
                 pen.path({{-0.6F, -0.1F}, {-0.6F, 0.8F}, {0.6F, 0.8F}, {0.6F, -0.1F}});
             break;
+        case Icon::wall:
+            pen.path({{-0.9F, -0.75F}, {0.9F, -0.75F}}), pen.path({{-0.75F, -0.75F}, {-0.75F, 0.3F}, {0.75F, 0.3F}, {0.75F, -0.75F}}),
+                pen.path({{-0.35F, 0.85F}, {0.0F, 0.3F}, {0.35F, 0.85F}});
+            break;
     }
 }
 

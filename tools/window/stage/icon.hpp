@@ -29,6 +29,7 @@ enum class Icon : int {
     people,
     book,
     house,
+    wall, ///< a picture thrown on a wall
 };
 
 /// @param size  side of the square it stands in, pixels

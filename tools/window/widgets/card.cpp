@@ -115,6 +115,9 @@ std::optional<CardListEvent> card_list(Ui& ui, std::span<const CardFace> cards, 
         if (touch.has_focus && can_move) {
             if (i > 0 && ui.take_key(Key::up, {.alt = true})) event = CardListEvent{Kind::moved, i, i - 1};
             if (i + 1 < cards.size() && ui.take_key(Key::down, {.alt = true})) event = CardListEvent{Kind::moved, i, i + 1};
+            // A card picked up moves with the arrows; otherwise they walk.
+            if (i > 0 && ui.take_key(Key::up)) face.is_chosen ? void(event = CardListEvent{Kind::moved, i, i - 1}) : ui.focus_on(cards[i - 1].name);
+            if (i + 1 < cards.size() && ui.take_key(Key::down)) face.is_chosen ? void(event = CardListEvent{Kind::moved, i, i + 1}) : ui.focus_on(cards[i + 1].name);
         }
         if (has_buttons) {
             ui.go_to({touch.box.high.x - buttons - ui.px(4.0F), touch.box.center().y - ui.px(20.0F)});

@@ -32,7 +32,8 @@ struct CardListEvent {
     std::size_t to = 0; ///< place after the move, as if the card were taken out first
 };
 
-/// Cards in order. Click or Enter chooses; dragging, Alt + Up / Down and the arrow buttons of the chosen card move.
+/// Cards in order. Click or Enter chooses; dragging, Alt + Up / Down, the arrow buttons of the chosen card and Up / Down on it
+/// move it; on the others Up and Down walk.
 /// @param drag  what the list remembers between frames; one per list, held by the screen
 struct CardDrag {
     std::optional<std::size_t> card;

@@ -19,7 +19,10 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     const float left = ui.px(12.0F) + sign + ui.px(12.0F);
     const float width = ui.width_left();
     const float text_width = width - left - ui.px(40.0F);
-    const float height = std::max(canvas.measure_wrapped(text_width, option.label, TextStyle::body).y + ui.px(22.0F), ui.px(44.0F));
+    const float label_height = canvas.measure_wrapped(text_width, option.label, TextStyle::body).y;
+    const float note_height = option.note.empty() ? 0.0F : canvas.measure_wrapped(text_width, option.note, TextStyle::small).y;
+    const float text_height = label_height + note_height;
+    const float height = std::max(text_height + ui.px(option.note.empty() ? 22.0F : 16.0F), ui.px(44.0F));
     const Touch touch = ui.touch({.name = name,
                                   .role = Role::choice,
                                   .label = option.label,
@@ -43,9 +46,9 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     canvas.frame_box(square, is_on ? t.accent : t.line, ui.px(1.5F), rounding);
     if (is_on && is_round) canvas.fill_circle(center, sign * 0.2F, t.on_accent);
     if (is_on && !is_round) draw_icon(canvas, Icon::check, center, sign * 0.65F, t.on_accent, t.accent);
-    const float text_height = canvas.measure_wrapped(text_width, option.label, TextStyle::body).y;
-    canvas.text_wrapped({touch.box.low.x + left, touch.box.center().y - text_height * 0.5F}, text_width, option.label, TextStyle::body,
-                        t.ink);
+    const Point low{touch.box.low.x + left, touch.box.center().y - text_height * 0.5F};
+    canvas.text_wrapped(low, text_width, option.label, TextStyle::body, t.ink);
+    if (!option.note.empty()) canvas.text_wrapped(low + Point{0.0F, label_height}, text_width, option.note, TextStyle::small, t.muted);
     const Point at{touch.box.high.x - ui.px(22.0F), touch.box.center().y};
     if (verdict == Verdict::right) draw_icon(canvas, Icon::check, at, ui.px(18.0F), t.accent, ground);
     if (verdict == Verdict::wrong) draw_icon(canvas, Icon::cross, at, ui.px(18.0F), t.caution, ground);
@@ -94,14 +97,24 @@ bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, 
     return chosen != before;
 }
 
+/// Up and Down walk from answer to answer while one of them has the focus.
+void walk(Ui& ui, std::string_view name, std::span<const Option> options, std::size_t at, const Touch& touch)
+{
+    if (!touch.has_focus) return;
+    if (at + 1 < options.size() && ui.take_key(Key::down)) ui.focus_on(joined(name, options[at + 1]));
+    if (at > 0 && ui.take_key(Key::up)) ui.focus_on(joined(name, options[at - 1]));
+}
+
 bool choose_one(Ui& ui, std::string_view name, std::span<const Option> options, std::optional<std::size_t>& chosen,
                 std::span<const Verdict> verdicts)
 {
     const std::optional<std::size_t> before = chosen;
-    for (std::size_t i = 0; i < options.size(); ++i)
-        if (answer(ui, joined(name, options[i]), options[i], chosen == i, true, i < verdicts.size() ? verdicts[i] : Verdict::none)
-                .is_clicked)
-            chosen = i;
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        const Touch touch =
+            answer(ui, joined(name, options[i]), options[i], chosen == i, true, i < verdicts.size() ? verdicts[i] : Verdict::none);
+        if (touch.is_clicked) chosen = i;
+        walk(ui, name, options, i, touch);
+    }
     return chosen != before;
 }
 

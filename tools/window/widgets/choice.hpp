@@ -18,6 +18,7 @@ struct Option {
     Icon icon = Icon::none;
     std::string hint = {};
     bool is_enabled = true;
+    std::string note = {}; ///< small, below the label; in columns only
 };
 
 /// A row of which one is chosen; each is a Tab stop, arrow keys walk while the focus is on it. True when it changed.

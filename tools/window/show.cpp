@@ -1,9 +1,8 @@
-#include "window/show_run.hpp"
+#include "window/show.hpp"
 
-#include "window/run/run_screen.hpp"
-#include "window/run/waiting_screen.hpp"
 #include "window/stage/bridge.hpp"
 #include "window/stage/painter.hpp"
+#include "window/stage/ui.hpp"
 
 #include <SFML/Graphics/RenderWindow.hpp>
 #include <SFML/System/Sleep.hpp>
@@ -13,8 +12,6 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <future>
-#include <optional>
 
 namespace flapdoor::window {
 
@@ -44,11 +41,10 @@ bool has_display()
     return display != nullptr && *display != '\0';
 }
 
-/// The window with its one loop: events in, a frame out, the job beside it in a thread of its own.
+/// The window with its one loop: events in, a frame out.
 class Stage {
 public:
-    Stage(const debrief::Inputs& inputs, std::uint64_t seed, Ui& ui)
-        : inputs_(inputs), seed_(seed), ui_(ui), window_(first_mode(), "Flapdoor"), bridge_(size())
+    Stage(Shell& shell, Ui& ui) : shell_(shell), ui_(ui), window_(first_mode(), "Flapdoor"), bridge_(size())
     {
         const sf::VideoMode desk = sf::VideoMode::getDesktopMode(); // nobody else may place it
         window_.setPosition(
@@ -60,7 +56,6 @@ public:
                 return std::string(bytes.begin(), bytes.end());
             },
             [](const std::string& text) { sf::Clipboard::setString(sf::String::fromUtf8(text.begin(), text.end())); });
-        job_ = std::async(std::launch::async, [&inputs, seed] { return tell(inputs, debrief::carry_through(inputs, seed, true)); });
     }
 
     int run()
@@ -69,13 +64,9 @@ public:
         double last_event = before;
         while (window_.isOpen()) {
             if (take_events()) last_event = seconds_now();
-            if (job_.valid() && job_.wait_for(std::chrono::seconds(0)) == std::future_status::ready) {
-                screen_.emplace(std::make_shared<const Story>(job_.get()));
-                screen_->state().keeps_still = waiting_.keeps_still;
-                last_event = seconds_now();
-            }
             const double now = seconds_now();
-            const bool is_calm = screen_ && !screen_->is_moving() && !bridge_.has_held_events() && now - last_event > settling;
+            if (shell_.is_moving()) last_event = now;
+            const bool is_calm = !shell_.is_moving() && !bridge_.has_held_events() && now - last_event > settling;
             if (is_calm) {
                 before = now;
                 sf::sleep(sf::milliseconds(12));
@@ -83,10 +74,9 @@ public:
             }
             frame(static_cast<float>(now - before));
             before = now;
-            const bool wants_to_quit = bridge_.wants_to_close() || waiting_.wants_to_quit || (screen_ && screen_->wants_to_quit());
-            if (wants_to_quit) window_.close();
+            if (bridge_.wants_to_close() || shell_.wants_to_quit()) window_.close();
         }
-        return 0; // leaving waits for the job, two seconds at most, with the window already gone
+        return 0;
     }
 
 private:
@@ -118,30 +108,20 @@ private:
     void frame(float seconds)
     {
         ui_.begin_frame(bridge_.next_frame(seconds));
-        if (screen_)
-            screen_->play(ui_);
-        else
-            waiting_screen(ui_, inputs_, seed_, seconds_now() - began_, waiting_);
+        shell_.play(ui_);
         ui_.end_frame();
         painter_.paint(ui_, window_);
         window_.display();
     }
 
-    const debrief::Inputs& inputs_;
-    std::uint64_t seed_;
+    Shell& shell_;
     Ui& ui_;
     sf::RenderWindow window_;
     Bridge bridge_;
     Painter painter_;
-    std::future<Story> job_;
-    ScreenState waiting_;
-    std::optional<RunScreen> screen_;
-    double began_ = seconds_now();
 };
 
-}
-
-int show_run(const debrief::Inputs& inputs, std::uint64_t seed)
+int open_window(Shell& shell)
 {
     const Result<FontFiles> fonts = fonts_of_the_program();
     if (!fonts) return tell_problems(fonts.error());
@@ -151,7 +131,23 @@ int show_run(const debrief::Inputs& inputs, std::uint64_t seed)
     }
     Result<std::unique_ptr<Ui>> ui = Ui::open(*fonts, drafting_theme());
     if (!ui) return tell_problems(ui.error());
-    return Stage(inputs, seed, **ui).run();
+    return Stage(shell, **ui).run();
+}
+
+}
+
+int show(Places places)
+{
+    Shell shell(std::move(places));
+    shell.go_to(start_screen(shell));
+    return open_window(shell);
+}
+
+int show_run(Places places, const debrief::Inputs& inputs, std::uint64_t seed)
+{
+    Shell shell(std::move(places));
+    shell.go_to(watch_screen(shell, inputs, seed));
+    return open_window(shell);
 }
 
 }

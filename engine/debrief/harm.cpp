@@ -1,0 +1,62 @@
+#include "debrief/harm.hpp"
+
+namespace flapdoor::debrief {
+
+namespace {
+
+// What counts as harm: judgment.
+constexpr double worth_telling = 0.1;                   // of the worse of the two
+constexpr double trifle_outside = 10e6;                 // pg of lead
+const double trifle_loading = (0.1_ugpft2).si;
+
+double difference(const WhatIf& what_if, const Figures& before, const Figures& after, Compared what)
+{
+    const double less = value_of(before, what) - value_of(after, what);
+    return what_if.kind == WhatIf::Kind::put_in ? -less : less;
+}
+
+bool is_harm(const WhatIf& what_if, const Figures& before, const Figures& after)
+{
+    const auto shows = [&](Compared what, double trifle) {
+        const double more = difference(what_if, before, after, what);
+        const double worse = value_of(what_if.kind == WhatIf::Kind::put_in ? after : before, what);
+        return more > trifle && more >= worth_telling * worse;
+    };
+    return shows(Compared::outside, trifle_outside) || shows(Compared::floor, trifle_loading) || shows(Compared::sill, trifle_loading);
+}
+
+}
+
+double value_of(const Figures& figures, Compared what)
+{
+    switch (what) {
+        case Compared::outside: return static_cast<double>(figures.outside.lead.count);
+        case Compared::floor: return figures.floor.si;
+        case Compared::sill: return figures.sill.si;
+        case Compared::hall_floor: return figures.hall_floor.si;
+        case Compared::breathed: return figures.breathed.si;
+        case Compared::took: return figures.took.si;
+    }
+    return 0.0;
+}
+
+double harm_of(const WhatIf& what_if, Compared what) { return difference(what_if, what_if.before, what_if.after, what); }
+
+std::optional<Band> harm_band(const WhatIf& what_if, Compared what)
+{
+    std::vector<double> all;
+    for (std::size_t i = 0; i < what_if.paired_before.size(); ++i) all.push_back(difference(what_if, what_if.paired_before[i], what_if.paired_after[i], what));
+    if (all.empty()) return std::nullopt;
+    return band_of(all);
+}
+
+std::size_t harmful_runs(const WhatIf& what_if)
+{
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < what_if.paired_before.size(); ++i) count += is_harm(what_if, what_if.paired_before[i], what_if.paired_after[i]) ? 1 : 0;
+    return count;
+}
+
+bool did_harm(const WhatIf& what_if) { return is_harm(what_if, what_if.before, what_if.after); }
+
+}

@@ -1,0 +1,160 @@
+#include "debrief/repair/plan_edit.hpp"
+
+#include "core/insist.hpp"
+#include "job/card_node.hpp"
+#include "text/language.hpp"
+#include "text/writing.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace flapdoor::debrief {
+
+namespace {
+
+std::string_view title_of(const job::Step& step)
+{
+    return std::visit([](const auto& s) { return std::string_view(s.title); }, step);
+}
+
+/// Values compare by their spelling: where they stood in a file does not matter.
+std::string spelled(const std::vector<std::pair<std::string, text::Node>>& values)
+{
+    std::string all;
+    for (const auto& [key, value] : values) all += key + "=" + text::plain_text(value) + ";";
+    return all;
+}
+
+/// What a list has more than before; empty when it is no list or lacks something.
+std::string added_to(const text::Node& was, const text::Node& is)
+{
+    const auto* old_list = std::get_if<text::Array>(&was.value);
+    const auto* new_list = std::get_if<text::Array>(&is.value);
+    if (old_list == nullptr || new_list == nullptr || new_list->size() <= old_list->size()) return {};
+    std::string more;
+    for (const text::Node& entry : *new_list) {
+        const bool is_old = std::any_of(old_list->begin(), old_list->end(), [&](const text::Node& old) { return text::plain_text(old) == text::plain_text(entry); });
+        if (!is_old) more += (more.empty() ? "" : ", ") + text::plain_text(entry);
+    }
+    return more;
+}
+
+/// A list that has all that stood there and more: what other edits added stays. Anything else takes the place of what was.
+text::Node merged(const text::Node& original, const text::Node& now, const text::Node& value)
+{
+    if (added_to(original, value).empty()) return value;
+    text::Node all = now;
+    auto& list = std::get<text::Array>(all.value);
+    for (const text::Node& entry : std::get<text::Array>(value.value))
+        if (std::none_of(list.begin(), list.end(), [&](const text::Node& there) { return text::plain_text(there) == text::plain_text(entry); })) list.push_back(entry);
+    return all;
+}
+
+job::Card with_values(const job::Card& original, const job::Card& card, const std::vector<std::pair<std::string, text::Node>>& values)
+{
+    const text::Node before = job::card_node(original);
+    text::Node node = job::card_node(card);
+    auto& table = std::get<text::Table>(node.value);
+    for (const auto& [key, value] : values) {
+        const auto entry = std::find_if(table.entries.begin(), table.entries.end(), [&](const text::Entry& e) { return e.key == key; });
+        const text::Node* was = std::get<text::Table>(before.value).find(key);
+        if (entry != table.entries.end()) entry->value = was != nullptr ? merged(*was, entry->value, value) : value;
+        else {
+            text::Entry added;
+            added.key = key;
+            added.value = value;
+            table.entries.push_back(std::move(added));
+        }
+    }
+    Result<job::Card> changed = job::card_from(node);
+    insist(changed.has_value(), "an edit gives a card values that fit");
+    return std::move(*changed);
+}
+
+void drop_double_labels(std::vector<job::Card>& cards, const std::vector<bool>& is_new)
+{
+    std::set<std::string> labels;
+    for (std::size_t i = 0; i < cards.size(); ++i)
+        if (!is_new[i]) labels.insert(cards[i].label);
+    for (std::size_t i = 0; i < cards.size(); ++i)
+        if (is_new[i] && !cards[i].label.empty() && !labels.insert(cards[i].label).second) cards[i].label.clear();
+}
+
+}
+
+bool operator==(const PlanEdit& a, const PlanEdit& b)
+{
+    return a.kind == b.kind && a.card == b.card && a.before == b.before && a.twin == b.twin && spelled(a.values) == spelled(b.values)
+           && (a.kind != PlanEdit::Kind::put_in || text::print_toml(job::card_node(a.put)) == text::print_toml(job::card_node(b.put)));
+}
+
+job::WorkPlan edited(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits)
+{
+    const auto count = static_cast<int>(plan.cards.size());
+    std::vector<job::Card> changed = plan.cards;
+    std::vector<bool> is_gone(plan.cards.size(), false);
+    std::vector<std::vector<std::pair<job::Card, bool>>> ahead(plan.cards.size() + 1);   // of each card: what now stands before it, and is it new
+    for (const PlanEdit& edit : edits)
+        if (edit.kind == PlanEdit::Kind::set) {
+            const auto card = static_cast<std::size_t>(edit.card);
+            changed.at(card) = with_values(plan.cards.at(card), changed.at(card), edit.values);
+        }
+    for (const PlanEdit& edit : edits) {
+        if (edit.kind == PlanEdit::Kind::set) continue;
+        if (edit.kind != PlanEdit::Kind::put_in) {
+            insist(edit.card >= 0 && edit.card < count, "an edit names a card of the plan");
+            if (is_gone[static_cast<std::size_t>(edit.card)]) continue;     // two faults move or drop it: the first one's place counts
+            is_gone[static_cast<std::size_t>(edit.card)] = true;
+        }
+        if (edit.kind == PlanEdit::Kind::leave_out) continue;
+        insist(edit.before >= 0 && edit.before <= count, "an edit names a place in the plan");
+        auto& here = ahead[static_cast<std::size_t>(edit.before)];
+        if (edit.kind == PlanEdit::Kind::move) here.emplace_back(changed[static_cast<std::size_t>(edit.card)], false);
+        else here.emplace_back(edit.put, true);
+    }
+    job::WorkPlan result = plan;
+    result.cards.clear();
+    std::vector<bool> is_new;
+    for (std::size_t i = 0; i <= plan.cards.size(); ++i) {
+        for (auto& [card, is_put_in] : ahead[i]) {
+            result.cards.push_back(std::move(card));
+            is_new.push_back(is_put_in);
+        }
+        if (i == plan.cards.size() || is_gone[i]) continue;
+        result.cards.push_back(std::move(changed[i]));
+        is_new.push_back(false);
+    }
+    drop_double_labels(result.cards, is_new);
+    return result;
+}
+
+std::string card_name(const job::WorkPlan& plan, int card)
+{
+    return text::say_with("card {} ({})", card + 1, text::say(title_of(plan.cards.at(static_cast<std::size_t>(card)).step)));
+}
+
+std::string told(const PlanEdit& edit, const job::WorkPlan& plan)
+{
+    const bool is_last = edit.before == static_cast<int>(plan.cards.size());
+    switch (edit.kind) {
+        case PlanEdit::Kind::set: {
+            const text::Node card = job::card_node(plan.cards.at(static_cast<std::size_t>(edit.card)));
+            std::string values;
+            for (const auto& [key, value] : edit.values) {
+                const text::Node* was = std::get<text::Table>(card.value).find(key);
+                const std::string more = was != nullptr ? added_to(*was, value) : std::string();
+                values += (values.empty() ? "" : ", ") + key + (more.empty() ? " " + text::plain_text(value) : " + " + more);
+            }
+            return text::say_with("{}: set {}", card_name(plan, edit.card), values);
+        }
+        case PlanEdit::Kind::move:
+            return is_last ? text::say_with("{} comes last", card_name(plan, edit.card)) : text::say_with("{} comes before {}", card_name(plan, edit.card), card_name(plan, edit.before));
+        case PlanEdit::Kind::put_in:
+            return is_last ? text::say_with("{} is put in at the end", text::say(title_of(edit.put.step)))
+                           : text::say_with("{} is put in before {}", text::say(title_of(edit.put.step)), card_name(plan, edit.before));
+        case PlanEdit::Kind::leave_out: return text::say_with("{} is left out", card_name(plan, edit.card));
+    }
+    return {};
+}
+
+}

@@ -1,0 +1,107 @@
+#include "debrief/what_if_chart.hpp"
+
+#include "core/insist.hpp"
+#include "debrief/what_if_line.hpp"
+#include "text/axis.hpp"
+#include "text/language.hpp"
+#include "text/show.hpp"
+#include "text/svg.hpp"
+
+#include <algorithm>
+
+namespace flapdoor::debrief {
+
+namespace svg = text::svg;
+using text::Element;
+using text::say;
+using text::say_with;
+
+namespace {
+
+constexpr double width = 720.0, row_height = 22.0, bar_height = 11.0, label_room = 200.0, figure_room = 120.0, head = 44.0;
+constexpr double picograms_per_microgram = 1e6;
+
+struct Row {
+    std::string label, told;
+    double own = 0.0, low = 0.0, high = 0.0;    ///< ug
+    bool has_band = false;
+};
+
+Row row_of(const Report& report, const WhatIf& what_if)
+{
+    const WhatIfLine line = what_if_line(report, what_if);
+    const FaultLine* fault = find_fault(report.faults, what_if.rules.front());
+    Row row;
+    row.label = what_if.rules.size() == 1 && fault != nullptr ? say_with("{}: {}", fault->number, say(fault->rule.says)) : line.name;
+    row.told = line.outside.own;
+    row.own = harm_of(what_if, Compared::outside) / picograms_per_microgram;
+    if (const std::optional<Band> band = harm_band(what_if, Compared::outside)) {
+        row.low = band->low / picograms_per_microgram;
+        row.high = band->high / picograms_per_microgram;
+        row.has_band = true;
+    }
+    return row;
+}
+
+class Scale {
+public:
+    explicit Scale(const std::vector<Row>& rows)
+    {
+        double least = 0.0, most = 0.0;
+        for (const Row& row : rows) {
+            least = std::min({least, row.own, row.low});
+            most = std::max({most, row.own, row.high});
+        }
+        axis_ = text::linear_axis(least, most, 5);
+    }
+
+    double x(double value) const { return label_room + axis_.share(value) * (width - label_room - figure_room); }
+    const std::vector<double>& ticks() const { return axis_.ticks; }
+
+private:
+    text::Axis axis_;
+};
+
+void draw_whisker(const Row& row, const Scale& scale, double y, Element& drawing)
+{
+    for (const char* look : {"halo", "whisker"}) {
+        Element whisker = svg::group(look);
+        whisker.add(svg::line({scale.x(row.low), y}, {scale.x(row.high), y}));
+        for (const double value : {row.low, row.high}) whisker.add(svg::line({scale.x(value), y - 4.0}, {scale.x(value), y + 4.0}));
+        drawing.add(std::move(whisker));
+    }
+}
+
+void draw_row(const Row& row, const Scale& scale, double y, Element& drawing)
+{
+    drawing.add(svg::label({label_room - 8.0, y + 4.0}, svg::fitted(row.label, label_room - 12.0, 11.5), svg::Anchor::end, 11.5));
+    drawing.add(svg::rect(scale.x(0.0), y - bar_height / 2.0, scale.x(row.own) - scale.x(0.0), bar_height).with("class", "bar"));
+    if (row.has_band) draw_whisker(row, scale, y, drawing);
+    drawing.add(svg::label({std::max({scale.x(row.own), scale.x(row.high), scale.x(0.0)}) + 7.0, y + 4.0}, row.told, svg::Anchor::start, 11.5));
+}
+
+}
+
+Element what_if_chart(const Report& report, std::size_t most)
+{
+    insist(report.what_ifs.has_value(), "a chart of what-ifs has some");
+    std::vector<Row> rows;
+    for (const WhatIf* what_if : costliest(*report.what_ifs))
+        if (rows.size() < most) rows.push_back(row_of(report, *what_if));
+    insist(!rows.empty(), "a chart of what-ifs has some");
+    const Scale scale(rows);
+    const double bottom = head + row_height * static_cast<double>(rows.size());
+    std::string description(say("Lead that got out because of each mistake"));
+    for (const Row& row : rows) description += "; " + row.label + ": " + row.told;
+    Element drawing = svg::drawing(width, bottom + 8.0, say("Lead that got out because of each mistake"), description);
+    drawing.add(svg::label({label_room, 14.0}, rows.front().has_band ? say("Lead added outside the work area, ug: bar this run, whisker the band") : say("Lead added outside the work area, ug: this run"), svg::Anchor::start, 11.5));
+    for (const double tick : scale.ticks()) {
+        drawing.add(svg::line({scale.x(tick), head - 6.0}, {scale.x(tick), bottom}).with("class", "grid"));
+        drawing.add(svg::label({scale.x(tick), head - 12.0}, text::show_number(tick), svg::Anchor::middle, 11.0).with("class", "muted"));
+    }
+    for (std::size_t i = 0; i < rows.size(); ++i) draw_row(rows[i], scale, head + row_height * (static_cast<double>(i) + 0.5), drawing);
+    drawing.add(svg::line({scale.x(0.0), head - 6.0}, {scale.x(0.0), bottom}).with("class", "axis"));
+    return drawing;
+}
+
+}
