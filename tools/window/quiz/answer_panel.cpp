@@ -1,0 +1,103 @@
+#include "window/quiz/answer_panel.hpp"
+
+#include "quiz/lettered.hpp"
+#include "quiz/terminal/asking.hpp"
+#include "text/language.hpp"
+#include "text/show.hpp"
+#include "window/quiz/plan_pointing.hpp"
+#include "window/run/phrases.hpp"
+#include "window/widgets/choice.hpp"
+#include "window/widgets/field.hpp"
+#include "window/widgets/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace flapdoor::window {
+
+namespace {
+
+std::vector<Option> options_of(const std::vector<quiz::Lettered>& list, bool is_open)
+{
+    std::vector<Option> options;
+    for (const quiz::Lettered& one : list) options.push_back({.name = one.id, .label = fmt::format("{}   {}", one.letter, with_signs(quiz::shown(one.text))), .is_enabled = is_open});
+    return options;
+}
+
+/// A letter key, by its place in the alphabet, for the first so many.
+std::optional<std::size_t> letter_pressed(Ui& ui, std::size_t count)
+{
+    for (std::size_t i = 0; i < std::min<std::size_t>(count, 12); ++i)
+        if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::a) + static_cast<int>(i)))) return i;
+    return std::nullopt;
+}
+
+std::vector<Verdict> verdicts_of(const std::vector<quiz::Lettered>& list, const std::vector<bool>& chosen)
+{
+    std::vector<Verdict> verdicts;
+    for (std::size_t i = 0; i < list.size(); ++i)
+        verdicts.push_back(list[i].is_right ? (chosen[i] ? Verdict::right : Verdict::missed) : chosen[i] ? Verdict::wrong : Verdict::none);
+    return verdicts;
+}
+
+void choose_among(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+{
+    const std::vector<Option> options = options_of(list, !is_told);
+    std::vector<bool> chosen(list.size(), false);
+    if (draft.chosen) chosen[*draft.chosen] = true;
+    if (!is_told)
+        if (const auto letter = letter_pressed(ui, list.size())) draft.chosen = letter;
+    std::optional<std::size_t> shown = draft.chosen;
+    if (choose_one(ui, "answer", options, shown, is_told ? verdicts_of(list, chosen) : std::vector<Verdict>{}) && !is_told) {
+        draft.chosen = shown;
+        draft.pointed.reset();
+    }
+}
+
+void tick(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+{
+    const std::vector<Option> options = options_of(list, !is_told);
+    if (!is_told)
+        if (const auto letter = letter_pressed(ui, list.size())) draft.ticked[*letter] = !draft.ticked[*letter];
+    std::vector<bool> shown = draft.ticked;
+    if (choose_several(ui, "answer", options, shown, is_told ? verdicts_of(list, draft.ticked) : std::vector<Verdict>{}) && !is_told) draft.ticked = shown;
+}
+
+void lay(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+{
+    std::vector<CardFace> faces;
+    for (std::size_t i = 0; i < draft.order.size(); ++i) {
+        const quiz::Lettered& card = list[draft.order[i]];
+        faces.push_back({.name = "answer/" + card.id, .number = static_cast<int>(i) + 1, .title = with_signs(quiz::shown(card.text)), .is_chosen = draft.chosen == draft.order[i]});
+    }
+    const auto event = card_list(ui, faces, draft.drag, !is_told);
+    if (!event || is_told) return;
+    if (event->kind == CardListEvent::Kind::chosen) draft.chosen = draft.order[event->from];
+    else {
+        const std::size_t card = draft.order[event->from];
+        draft.order.erase(draft.order.begin() + static_cast<std::ptrdiff_t>(event->from));
+        draft.order.insert(draft.order.begin() + static_cast<std::ptrdiff_t>(event->to), card);
+        draft.chosen = card;
+    }
+}
+
+void type(Ui& ui, const quiz::Question& question, Draft& draft, bool is_told)
+{
+    text_field(ui, "answer", quiz::wanted_text(question), draft.typed, {.width = 320.0F, .is_enabled = !is_told});
+}
+
+}
+
+void answer_panel(Ui& ui, const quiz::Question& question, Draft& draft, const quiz::Response* told)
+{
+    const bool is_told = told != nullptr;
+    const std::vector<quiz::Lettered> list = quiz::lettered(question);
+    if (std::holds_alternative<quiz::Number>(question.kind)) return type(ui, question, draft, is_told);
+    if (std::holds_alternative<quiz::PutInOrder>(question.kind)) return lay(ui, list, draft, is_told);
+    if (std::holds_alternative<quiz::ChooseSeveral>(question.kind)) return tick(ui, list, draft, is_told);
+    if (const auto* place = std::get_if<quiz::PointAtPlan>(&question.kind)) plan_pointing(ui, *place, draft, is_told);
+    choose_among(ui, list, draft, is_told);
+}
+
+}

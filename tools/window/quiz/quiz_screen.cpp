@@ -1,0 +1,184 @@
+#include "window/quiz/quiz_screen.hpp"
+
+#include "quiz/lettered.hpp"
+#include "text/language.hpp"
+#include "text/show.hpp"
+#include "window/quiz/answer_panel.hpp"
+#include "window/run/phrases.hpp"
+#include "window/widgets/button.hpp"
+#include "window/widgets/panel.hpp"
+#include "window/widgets/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace flapdoor::window {
+
+using text::say;
+using text::say_with;
+
+namespace {
+
+constexpr float column = 820.0F;    // of reading, at 100 %
+
+/// A column in the middle of a strip.
+Box middle_of(const Ui& ui, const Box& box)
+{
+    const float width = std::min(box.width(), ui.px(column));
+    return {{box.center().x - width * 0.5F, box.low.y}, {box.center().x + width * 0.5F, box.high.y}};
+}
+
+Standing standing_of(const quiz::Mark& mark) { return mark.is_right ? Standing::good : Standing::caution; }
+
+std::string mark_word(const quiz::Mark& mark)
+{
+    if (mark.is_right) return std::string(say("Right."));
+    if (mark.share.numerator > 0) return say_with("Partly right: {} of the points.", rules::percent_text(mark.share));
+    return std::string(say("Not right."));
+}
+
+/// What is said about an answer: the mark, the mistakes behind it, the right answer, why, and where it is written.
+void tell(Ui& ui, const quiz::Question& question, const quiz::Response& response)
+{
+    const quiz::Mark marked = quiz::mark(question, response);
+    mark(ui, standing_of(marked), mark_word(marked));
+    ui.gap(6.0F);
+    for (const quiz::Phrase& told : marked.told) words(ui, with_signs(quiz::shown(told)));
+    if (!marked.is_right) strong(ui, with_signs(say_with("Right: {}", quiz::key_text(question))));
+    if (const auto* predict = std::get_if<quiz::Predict>(&question.kind)) words(ui, with_signs(quiz::shown(predict->reveal)));
+    words(ui, with_signs(quiz::shown(question.why)));
+    aside(ui, say(question.cite));
+}
+
+}
+
+QuizScreen::QuizScreen(quiz::Paper paper, quiz::SittingResult sitting, std::function<void(const quiz::SittingResult&)> keep)
+    : paper_(std::move(paper)), sitting_(std::move(sitting)), keep_(std::move(keep)), at_(sitting_.answers.size())
+{
+    for (const quiz::Answered& answer : sitting_.answers) used_ += answer.took;
+    if (at_ < paper_.items.size()) draft_ = blank_draft(item().question);
+}
+
+void QuizScreen::answer(quiz::Response response)
+{
+    if (paper_.feedback == quiz::Feedback::at_once) told_ = response;
+    sitting_.answers.push_back(quiz::answered(item(), std::move(response), on_this_));
+    on_this_ = {};
+    sitting_.is_finished = sitting_.answers.size() == paper_.items.size();
+    if (keep_) keep_(sitting_);
+    if (!told_) go_on();
+}
+
+void QuizScreen::go_on()
+{
+    told_.reset();
+    at_ = sitting_.answers.size();
+    if (at_ < paper_.items.size()) draft_ = blank_draft(item().question);
+}
+
+void QuizScreen::run_out_of_time()
+{
+    while (sitting_.answers.size() < paper_.items.size()) {
+        sitting_.answers.push_back(quiz::answered(paper_.items[sitting_.answers.size()], quiz::LeftOut{}, on_this_));
+        on_this_ = {};
+    }
+    sitting_.is_finished = true;
+    if (keep_) keep_(sitting_);
+    go_on();
+}
+
+void QuizScreen::head(Ui& ui, const Box& box) const
+{
+    const Theme& t = ui.theme();
+    Canvas canvas = ui.canvas();
+    const Box line = middle_of(ui, box);
+    canvas.text_in(line, quiz::shown(paper_.title), TextStyle::title, t.ink);
+    std::string right = is_over() ? say_with("seed {}", std::to_string(paper_.seed)) : fmt::format("{} / {}", at_ + 1, paper_.items.size());
+    if (paper_.limit && !is_over()) right += "   " + say_with("{} left", text::show(1.0_min * static_cast<double>(static_cast<int>((*paper_.limit - used_) / 1.0_min + 1.0))));
+    canvas.text_in(line, right, TextStyle::strong, t.muted, Align::right);
+    ui.note({"progress", Role::text, right, {}, line});
+    canvas.line({line.low.x, line.high.y}, line.high, t.ink, ui.px(1.4F));
+}
+
+void QuizScreen::feedback(Ui& ui) const
+{
+    ui.gap(12.0F);
+    rule(ui);
+    ui.gap(8.0F);
+    tell(ui, item().question, *told_);
+}
+
+void QuizScreen::question(Ui& ui, const Box& box)
+{
+    const quiz::Question& asked = item().question;
+    panel(ui, fmt::format("question-{}", at_ + 1), middle_of(ui, box), {.padding = 20.0F}, [&] {
+        aside(ui, fmt::format("{}  \xC2\xB7  {}", say(quiz::title_of(asked.topic)), text::say_number("{} point", "{} points", static_cast<unsigned long>(asked.points))));
+        strong(ui, with_signs(quiz::shown(asked.text)));
+        aside(ui, say(quiz::how_to_answer(asked)));
+        ui.gap(10.0F);
+        answer_panel(ui, asked, draft_, told_ ? &*told_ : nullptr);
+        if (told_) feedback(ui);
+    });
+}
+
+void QuizScreen::buttons(Ui& ui, const Box& box)
+{
+    const Box line = middle_of(ui, box);
+    ui.go_to({line.low.x, line.center().y - ui.px(20.0F)});
+    const bool is_entered = ui.shortcut(Key::enter);
+    if (told_) {
+        const bool is_last = sitting_.answers.size() == paper_.items.size();
+        if (button(ui, "go-on", say(is_last ? "Result" : "Go on"), {.emphasis = Emphasis::primary, .hint = say("Enter")}) || is_entered) go_on();
+        return;
+    }
+    const auto response = response_of(item().question, draft_);
+    if (button(ui, "give", say("Answer"), {.emphasis = Emphasis::primary, .is_enabled = response.has_value(), .hint = say("Enter")}) || (is_entered && response)) return answer(*response);
+    ui.beside(12.0F);
+    if (button(ui, "leave-out", say("Leave it out"), {.hint = say("Counts as not answered")})) return answer(quiz::LeftOut{});
+    ui.beside(12.0F);
+    if (button(ui, "stop", say("Stop"), {.emphasis = Emphasis::quiet, .hint = say("What you have answered is kept")})) wants_to_quit_ = true;
+}
+
+void QuizScreen::results(Ui& ui, const Box& box)
+{
+    const quiz::Points points = quiz::points_of(sitting_);
+    panel(ui, "results", middle_of(ui, box), {.padding = 20.0F}, [&] {
+        title(ui, say_with("{0} of {1} points", text::show_number(points.reached), points.of));
+        words(ui, say("A practice quiz. It is no certification, no clearance and no legal advice; local codes may ask for more."));
+        ui.gap(8.0F);
+        for (std::size_t i = 0; i < sitting_.answers.size(); ++i) {
+            const quiz::Question& asked = paper_.items[i].question;
+            rule(ui);
+            ui.gap(6.0F);
+            strong(ui, fmt::format("{}  {}", i + 1, with_signs(quiz::shown(asked.text))));
+            aside(ui, with_signs(say_with("Your answer: {}", quiz::response_text(asked, sitting_.answers[i].response))));
+            tell(ui, asked, sitting_.answers[i].response);
+            ui.gap(6.0F);
+        }
+        if (button(ui, "close", say("Close"), {.emphasis = Emphasis::primary})) wants_to_quit_ = true;
+    });
+}
+
+void QuizScreen::play(Ui& ui)
+{
+    Box rest = ui.screen();
+    Canvas canvas = ui.canvas();
+    canvas.fill_box(rest, ui.theme().paper);
+    rest = rest.inset(ui.px(12.0F));
+    if (!is_over() && !told_) {
+        const Time passed = 1.0_s * static_cast<double>(ui.input().seconds);
+        used_ += passed;
+        on_this_ += passed;
+        if (paper_.limit && used_ >= *paper_.limit) run_out_of_time();
+    }
+    head(ui, cut_top(rest, ui.px(52.0F)));
+    cut_top(rest, ui.px(12.0F));
+    if (is_over()) return results(ui, rest);
+    const Box foot = cut_bottom(rest, ui.px(64.0F));
+    question(ui, rest);
+    buttons(ui, foot);
+}
+
+}

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "quiz/paper.hpp"
+#include "quiz/sitting.hpp"
+#include "window/quiz/draft.hpp"
+#include "window/stage/ui.hpp"
+
+#include <functional>
+#include <optional>
+
+namespace flapdoor::window {
+
+/// The screen on which one person sits a paper. Goes on after the answers that the sitting has already.
+class QuizScreen {
+public:
+    /// @param keep  called after each answer with all of them, to save
+    QuizScreen(quiz::Paper paper, quiz::SittingResult sitting, std::function<void(const quiz::SittingResult&)> keep);
+
+    /// One frame; goes between Ui::begin_frame and Ui::end_frame.
+    void play(Ui& ui);
+
+    bool wants_to_quit() const { return wants_to_quit_; }
+    const quiz::SittingResult& sitting() const { return sitting_; }
+    Time time_used() const { return used_; }
+
+private:
+    bool is_over() const { return sitting_.answers.size() >= paper_.items.size() && !told_; }
+    const quiz::PaperItem& item() const { return paper_.items[at_]; }
+    void answer(quiz::Response response);
+    void go_on();
+    void run_out_of_time();
+
+    void head(Ui& ui, const Box& box) const;
+    void question(Ui& ui, const Box& box);
+    void feedback(Ui& ui) const;
+    void buttons(Ui& ui, const Box& box);
+    void results(Ui& ui, const Box& box);
+
+    quiz::Paper paper_;
+    quiz::SittingResult sitting_;
+    std::function<void(const quiz::SittingResult&)> keep_;
+    std::size_t at_ = 0;                    ///< question that is shown
+    Draft draft_;
+    std::optional<quiz::Response> told_;    ///< practice: the answer whose feedback is shown
+    Time used_{};                           ///< on answering, feedback left out
+    Time on_this_{};
+    bool wants_to_quit_ = false;
+};
+
+}
