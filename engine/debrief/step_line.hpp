@@ -17,7 +17,7 @@ struct StepLine {
     job::Phase phase = job::Phase::paper;
     std::vector<std::string> by;        ///< as the scenario calls the crew
     job::Outcome outcome = job::Outcome::done;
-    text::Sentence reason;              ///< why it was refused or not needed
+    text::Sentence reason;              ///< why it was refused or not needed; or what befell who did it
     Time start{}, end{};                ///< time of day
     std::vector<int> faults;            ///< numbers of the faults that speak of it, rising
 };

@@ -62,7 +62,7 @@ struct LogEntry {
     std::vector<PersonId> by;
     std::vector<Parameter> with;
     Outcome outcome = Outcome::done;
-    text::Sentence reason;      ///< why it was refused or not needed
+    text::Sentence reason;      ///< why it was refused or not needed; or what befell who did it
     Time start{}, end{};        ///< time of day, seconds since midnight
     std::vector<Measure> measured;
 };

@@ -24,7 +24,7 @@ using Refusal = std::optional<text::Sentence>;
 /// What came of a card that was carried out.
 struct Done {
     bool was_needed = true;
-    text::Sentence why = {};    ///< when it was not
+    text::Sentence why = {};    ///< why it was not; or what befell who did it
 };
 
 // The effect of each step card, one file each in site/steps. A step kind without its two functions does not link.

@@ -22,7 +22,9 @@ std::string remark(const StepLine& step)
 {
     if (step.outcome == job::Outcome::refused) return say_with("refused: {}", step.reason.said());
     if (step.outcome == job::Outcome::not_needed) return say_with("not needed: {}", step.reason.said());
-    return step.faults.empty() ? "" : say_with(step.faults.size() == 1 ? to_say("fault {}") : to_say("faults {}"), fmt::format("{}", fmt::join(step.faults, ", ")));
+    const std::string faults = step.faults.empty() ? "" : say_with(step.faults.size() == 1 ? to_say("fault {}") : to_say("faults {}"), fmt::format("{}", fmt::join(step.faults, ", ")));
+    if (step.reason.empty()) return faults;
+    return step.reason.said() + (faults.empty() ? "" : "; ") + faults;
 }
 
 /// "Rosa, certified renovator" is told once by the scenario; in a long table the name is enough.

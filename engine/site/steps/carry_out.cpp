@@ -47,6 +47,7 @@ Done carry_out(Site& site, const job::CarryOut& step, const Team& by)
     pour(site, bag.skin, site.store, 1.0);
     bag.is_out = true;
     spend(site, job::CarryOut::takes);
+    if (bursts) return {true, to_say("the bag burst when it was lifted and spilled part of what was in it")};
     return {};
 }
 

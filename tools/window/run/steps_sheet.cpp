@@ -40,6 +40,7 @@ StepFace face_of(const Story& story, const Moment& moment, std::size_t card)
     if (face.stand == Stand::to_come) return face;
     if (line.outcome == job::Outcome::refused) face.outcome = text::say_with("Could not be done: {}", line.reason.said());
     if (line.outcome == job::Outcome::not_needed) face.outcome = text::say_with("Not needed: {}", line.reason.said());
+    if (line.outcome == job::Outcome::done && !line.reason.empty()) face.outcome = line.reason.said();
     const std::size_t count = story.happened_by(moment.at);
     for (std::size_t i = 0; i < count; ++i)
         if (story.happenings[i].card == static_cast<int>(card)) face.happened.push_back(&story.happenings[i]);
