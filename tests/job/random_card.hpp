@@ -73,6 +73,10 @@ private:
             field.clear();
             for (std::size_t n = 1 + dice_.below(4); n > 0; --n) pick(scenario_.supplies, field.emplace_back());
         }
+        else if constexpr (std::same_as<T, std::vector<Waypoint>>) {
+            field.clear();
+            for (std::size_t n = dice_.below(4); n > 0; --n) Waypoint::fields(field.emplace_back(), *this);
+        }
         else static_assert(text::is_id<T>, "a new type of field needs its line here");
     }
 

@@ -168,7 +168,7 @@ TEST_CASE("walls by vacuum or cloth, the rest by vacuum and cloth: 40 CFR 745.85
     CHECK(faults(changed([](SmallJob& j) { j.step<job::WipeSurfaces>("wipe").target = job::Target::counters; })) == "sills-wiped");     // K-51
     CHECK(faults(changed([](SmallJob& j) {
               j.step<job::VacuumSurfaces>("vacuum").target = job::Target::floor;
-              j.add_after("vacuum", {"vacuum-shelf", job::VacuumSurfaces{job::Target::counters, {"vac"}}});
+              j.add_after("vacuum", {"vacuum-shelf", vacuumed(job::Target::counters)});
           })) == "sills-vacuumed");
 }
 
@@ -187,7 +187,7 @@ TEST_CASE("carpet: beater bar, no mop: 40 CFR 745.85(a)(5)(ii)(B), (C)")
     SmallJob plain = on_carpet();
     plain.step<job::VacuumCarpet>("carpet").has_beater_bar = false;
     CHECK(faults(plain, scenario) == "carpet-beater-bar");                                  // K-52
-    CHECK(faults(on_carpet().add_after("wipe", {"mop", job::MopFloor{{"buckets"}}}), scenario) == "carpet-not-mopped");
+    CHECK(faults(on_carpet().add_after("wipe", {"mop", mopped()}), scenario) == "carpet-not-mopped");
 }
 
 TEST_CASE("bare floor: vacuum, then mop with separate water: 40 CFR 745.85(a)(5)(ii)(C)")
@@ -196,8 +196,8 @@ TEST_CASE("bare floor: vacuum, then mop with separate water: 40 CFR 745.85(a)(5)
     // K-54: mopped first, vacuumed after drying: the order is only listed, a should.
     const auto mopped_first = changed([](SmallJob& j) {
         j.step<job::VacuumSurfaces>("vacuum").target = job::Target::sills;
-        j.add_after("vacuum", {"vacuum-shelf", job::VacuumSurfaces{job::Target::counters, {"vac"}}});
-        j.add_after("mop", {"vacuum-floor", job::VacuumSurfaces{job::Target::floor, {"vac"}}});
+        j.add_after("vacuum", {"vacuum-shelf", vacuumed(job::Target::counters)});
+        j.add_after("mop", {"vacuum-floor", vacuumed(job::Target::floor)});
     });
     CHECK(faults(mopped_first) == "vacuum-before-mop");
     CHECK(sheet_of(mopped_first).lost == whole_points(1));
@@ -363,9 +363,9 @@ TEST_CASE("an emergency excuses what it must, never cleaning, verification and r
     night.add({"open", job::DisturbPaint{{"casing"}, job::Technique::demolish}, ana, {}, worked_on(0.0_ft, true), 30.0});
     night.add({"chips", job::BagDebris{{"bag-1"}, {"bags"}}, ana});
     night.add({"walls", job::WipeWalls{{"wipes"}}, ana});
-    night.add({"vacuum", job::VacuumSurfaces{job::Target::everything, {"vac"}}, ana});
+    night.add({"vacuum", vacuumed(job::Target::everything), ana});
     night.add({"wipe", job::WipeSurfaces{job::Target::everything, {"wipes"}}, ana});
-    night.add({"mop", job::MopFloor{{"buckets"}}, ana});
+    night.add({"mop", mopped(), ana});
     night.add({"beyond", job::CleanBeyond{2.0_ft, {"vac"}, {"buckets"}}, ana, {}, {length("cleaned-margin", "", 2.0_ft)}});
     SmallJob rest = good_job();
     for (const char* label : {"inspect", "wipe-sill", "wipe-shelf", "wipe-floor"}) night.add(rest.at(label));

@@ -65,6 +65,27 @@ inline job::Measure length(std::string name, std::string object, Length value);
 inline job::Measure area(std::string name, std::string object, Area value);
 inline job::Measure duration(std::string name, std::string object, Time value);
 
+// Cards with what they are about; the rest is as usual.
+inline job::CloseBag closed(const char* bag)
+{
+    job::CloseBag card;
+    card.bag = {bag};
+    return card;
+}
+inline job::VacuumSurfaces vacuumed(job::Target target)
+{
+    job::VacuumSurfaces card;
+    card.target = target;
+    card.vacuum = {"vac"};
+    return card;
+}
+inline job::MopFloor mopped()
+{
+    job::MopFloor card;
+    card.mop = {"buckets"};
+    return card;
+}
+
 inline job::Scenario small_scenario()
 {
     job::Scenario s;
@@ -247,7 +268,7 @@ inline SmallJob good_job()
     job.add({"enter", job::EnterWorkArea{door}, ben, {}, {}});
     job.add({"pry", job::DisturbPaint{{"casing"}}, ben, {}, worked_on(6.0_ft), 20.0});
     job.add({"chips", job::BagDebris{{"bag-1"}, {"bags"}}, ben, {}, {}});
-    job.add({"close-bag-1", job::CloseBag{{"bag-1"}}, ben, {begins("waste-contained", "bag-1")}, {}});
+    job.add({"close-bag-1", closed("bag-1"), ben, {begins("waste-contained", "bag-1")}, {}});
     job.add({"vac-bag-1", job::VacuumBag{{"bag-1"}, vac}, ben, {}, {}});
     job.add({"out-1", job::CarryOut{{"bag-1"}, door}, ben, {}, carried("bag-1")});
     job.add({"in-1", job::EnterWorkArea{door}, ben, {}, {}});
@@ -256,14 +277,14 @@ inline SmallJob good_job()
     job.add({"mist", job::MistSheeting{{"mister"}}, ben, {}, {}});
     job.add({"fold", job::FoldSheeting{}, ben, {ends("floor-covered")}, {}});
     job.add({"bag-sheet", job::BagSheeting{{"bag-2"}, {"bags"}}, ben, {}, {}});
-    job.add({"close-bag-2", job::CloseBag{{"bag-2"}}, ben, {begins("waste-contained", "bag-2")}, {}});
+    job.add({"close-bag-2", closed("bag-2"), ben, {begins("waste-contained", "bag-2")}, {}});
     job.add({"vac-bag-2", job::VacuumBag{{"bag-2"}, vac}, ben, {}, {}});
     job.add({"out-2", job::CarryOut{{"bag-2"}, door}, ben, {}, carried("bag-2")});
     job.add({"store", job::StoreWaste{}, ben, {}, {}});
     job.add({"in-2", job::EnterWorkArea{door}, ben, {}, {}});
-    job.add({"vacuum", job::VacuumSurfaces{job::Target::everything, vac}, ben, {}, {}, 30.0});
+    job.add({"vacuum", vacuumed(job::Target::everything), ben, {}, {}, 30.0});
     job.add({"wipe", job::WipeSurfaces{job::Target::everything, wipes}, ben, {}, {}, 20.0});
-    job.add({"mop", job::MopFloor{{"buckets"}}, ben, {}, {}, 15.0});
+    job.add({"mop", mopped(), ben, {}, {}, 15.0});
     job.add({"beyond", job::CleanBeyond{2.0_ft, vac, {"buckets"}}, ben, {}, {length("cleaned-margin", "", 2.0_ft)}});
     job.add({"inspect", job::Inspect{}, ana, {begins("inspection-passed")}, {truth("dust-seen", "", false)}, 10.0});
     job.add({"flap-down", job::TakeDownFlap{door}, ana, {ends("flap-hung", "door"), ends("flap-taped", "door")}, {}});

@@ -149,11 +149,15 @@ TEST_CASE("tape holds back coarse dust, an open doorway and an undercut let fine
         return -1.0;
     };
     CHECK(passes("hvac-off window", "door", dust::SizeClass::um_80) == 1.0);
-    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_5) > 0.95);
+    // Between rooms air hardly pushes: what is slow in a slit settles there.
+    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_1) > 0.95);
+    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_5) > 0.5);
+    CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_5) < passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_1));
     CHECK(passes("hvac-off window close-closet", "closet-door", dust::SizeClass::um_160) < 0.3);
     const std::string taped = "hvac-off window close-return cover-return";
-    CHECK(passes(taped, "return", dust::SizeClass::um_1) > 0.9);
-    CHECK(passes(taped, "return", dust::SizeClass::um_20) < 0.3);
+    CHECK(passes(taped, "return", dust::SizeClass::um_0_5) > 0.0);
+    CHECK(passes(taped, "return", dust::SizeClass::um_0_5) > passes(taped, "return", dust::SizeClass::um_1));
+    CHECK(passes(taped, "return", dust::SizeClass::um_20) == 0.0);
     CHECK(passes("hvac-off window", "window-1", dust::SizeClass::um_20) == 0.0);
 }
 
@@ -208,7 +212,7 @@ fan-flow = "120 m3/h"
     // A window that stands open lets the fan draw from out of doors: wind then pushes dust out past the flap.
     Trial open{job::shipped_scenario(fan)};
     open.after("hvac-off close-return cover-return close-supply cover-supply close-closet cover-closet flap");
-    CHECK(out_through(open, "door") > out_through(still, "door") * 2.0);
+    CHECK(out_through(open, "door") > out_through(still, "door"));
     drawn.then(R"(do = "close-register", opening = "fan")");
     CHECK(out_through(drawn, "fan") < AirFlow{120.0 / 3600.0} * 0.5);
 }

@@ -106,7 +106,7 @@ TEST_CASE("an open bag breathes on the way out; a knot in thick plastic is open"
         return static_cast<double>(outside_by(trial, dust::Pathway::bag).dust.count) / static_cast<double>(content.count);
     };
     const double sealed = lost(", closure = \"tape\"");
-    CHECK(lost("") > sealed + 0.9e-3);
+    CHECK(lost("") > sealed + 0.85e-3);    // tape leaves a tenth of what an open neck lets out
     CHECK(lost(", closure = \"knot\"") == Approx(lost("")).epsilon(1e-6));
 }
 

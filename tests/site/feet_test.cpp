@@ -45,7 +45,10 @@ TEST_CASE("soles lose dust over clean floor as a power law, not by halves", "[fe
     const double start = on_soles(trial);
     const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
     int steps = 0;
-    for (const std::size_t cell : trial.site.room().raster.cells_in({4.0_ft, 4.0_ft, 3.0_ft, 3.0_ft})) {
+    const plan::Raster& raster = trial.site.room().raster;
+    for (const std::size_t cell : raster.cells_in({1.0_ft, 1.0_ft, 8.0_ft, 8.0_ft})) {
+        // A sole covers two cells: steps stand so far apart that none treads in what another left.
+        if (raster.column(cell) % 3 != 0 || raster.row(cell) % 3 != 0 || trial.site.room().is_blocked[cell]) continue;
         step_on(trial.site, lee(trial), cell);
         ++steps;
         INFO(steps);
@@ -53,7 +56,7 @@ TEST_CASE("soles lose dust over clean floor as a power law, not by halves", "[fe
         CHECK(on_soles(trial) / start == Approx(0.5 * dust::sole_remaining((steps + 1) / 2) + 0.5 * dust::sole_remaining(steps / 2)).epsilon(1e-6));
         CHECK(total(trial.site.surfaces[floor]).dust.count == static_cast<std::int64_t>(start - on_soles(trial)));
     }
-    CHECK(steps > 50);
+    CHECK(steps > 30);
     CHECK(lee(trial).shoes[0].clean_steps == (steps + 1) / 2);
     CHECK(lee(trial).shoes[1].clean_steps == steps / 2);
     audit(trial.site);
@@ -248,7 +251,8 @@ TEST_CASE("brushing clothes puts into the air what vacuuming takes", "[feet]")
     };
     CHECK(cared("vacuum") == Approx(0.1).epsilon(0.02));
     CHECK(cared("brush") == Approx(0.4).epsilon(0.02));
-    CHECK(cared("none") == 1.0);
+    CHECK(cared("none") < 1.0);     // clothes shed by themselves while one stands there
+    CHECK(cared("none") > 0.95);
 }
 
 TEST_CASE("leaving tells whether soles and clothes were cleaned since the last dirty step", "[feet]")
