@@ -101,6 +101,17 @@ Element legend(svg::Point corner, double width, double& height)
     return group;
 }
 
+/// Signs above, colors below.
+Element keys(svg::Point corner, double width, double& height)
+{
+    double signs_height = 0.0, colors_height = 0.0;
+    Element group = svg::group("keys");
+    group.add(plan_key(corner, width, signs_height));
+    group.add(legend({corner.x, corner.y + signs_height + 8.0}, width, colors_height));
+    height = signs_height + 8.0 + colors_height;
+    return group;
+}
+
 double greatest(const std::vector<float>& lead) { return lead.empty() ? 0.0 : static_cast<double>(*std::max_element(lead.begin(), lead.end())); }
 
 std::string description(const MapScene& scene)
@@ -134,11 +145,10 @@ Element floor_map(const MapScene& scene, const MapLook& look)
     scale.per_meter = (look.width - 2.0 * margin) / scale.window.width.si;
     const double below_plan = scale.top + scale.height() + 6.0;
 
-    double key_height = 0.0, legend_height = 0.0;
-    Element key = plan_key({margin, below_plan + 36.0}, look.width - 2.0 * margin, key_height);
-    Element colors = legend({margin, below_plan + 44.0 + key_height}, look.width - 2.0 * margin, legend_height);
+    double key_height = 0.0;
+    Element key = look.has_key ? keys({margin, below_plan + 36.0}, look.width - 2.0 * margin, key_height) : Element("g");
 
-    Element drawing = svg::drawing(look.width, below_plan + 44.0 + key_height + legend_height, scene.title, description(scene));
+    Element drawing = svg::drawing(look.width, below_plan + 36.0 + key_height, scene.title, description(scene));
     drawing.with("class", "map");
     if (look.has_title) {
         const std::string title = fmt::format("{}, {}", scene.title, text::show_clock(scene.frame.at));
@@ -148,9 +158,15 @@ Element floor_map(const MapScene& scene, const MapLook& look)
         draw_cells(scene.rasters[zone], scene.frame.lead[zone], scale, drawing);
     drawing.add(plan_drawing(scene.scenario, scene.frame, scene.rasters.at(scene.work_room), scale));
     drawing.add(scale_and_north(scale, {margin, below_plan}, look.width - 2.0 * margin));
-    drawing.add(std::move(key));
-    drawing.add(std::move(colors));
+    if (look.has_key) drawing.add(std::move(key));
     return drawing;
+}
+
+Element floor_map_key(double width)
+{
+    double height = 0.0;
+    Element key = keys({margin, margin}, width - 2.0 * margin, height);
+    return svg::drawing(width, height + 2.0 * margin, say("Signs and colors of the map"), say_with("Signs of the plan and the color scale: lead, ug/ft2 ({}).", say(loading_note))).add(std::move(key));
 }
 
 }

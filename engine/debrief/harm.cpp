@@ -1,11 +1,14 @@
 #include "debrief/harm.hpp"
 
+#include <algorithm>
+
 namespace flapdoor::debrief {
 
 namespace {
 
 // What counts as harm: judgment.
 constexpr double worth_telling = 0.1;                   // of the worse of the two
+constexpr double worth_explaining = 0.05;               // where it looks better with the mistake
 constexpr double trifle_outside = 10e6;                 // pg of lead
 const double trifle_loading = (0.1_ugpft2).si;
 
@@ -15,14 +18,19 @@ double difference(const WhatIf& what_if, const Figures& before, const Figures& a
     return what_if.kind == WhatIf::Kind::put_in ? -less : less;
 }
 
+/// What is too little to be told, whatever share it is.
+double trifle_of(Compared what) { return what == Compared::outside ? trifle_outside : trifle_loading; }
+
+/// More with the mistake (or less, turned round), by a share of the larger of the two that is worth telling.
+bool shows(const WhatIf& what_if, const Figures& before, const Figures& after, Compared what, double sign = 1.0, double share = worth_telling)
+{
+    const double more = sign * difference(what_if, before, after, what);
+    return more > trifle_of(what) && more >= share * std::max(value_of(before, what), value_of(after, what));
+}
+
 bool is_harm(const WhatIf& what_if, const Figures& before, const Figures& after)
 {
-    const auto shows = [&](Compared what, double trifle) {
-        const double more = difference(what_if, before, after, what);
-        const double worse = value_of(what_if.kind == WhatIf::Kind::put_in ? after : before, what);
-        return more > trifle && more >= worth_telling * worse;
-    };
-    return shows(Compared::outside, trifle_outside) || shows(Compared::floor, trifle_loading) || shows(Compared::sill, trifle_loading);
+    return shows(what_if, before, after, Compared::outside) || shows(what_if, before, after, Compared::floor) || shows(what_if, before, after, Compared::sill);
 }
 
 }
@@ -58,5 +66,9 @@ std::size_t harmful_runs(const WhatIf& what_if)
 }
 
 bool did_harm(const WhatIf& what_if) { return is_harm(what_if, what_if.before, what_if.after); }
+
+bool did_harm(const WhatIf& what_if, Compared what) { return shows(what_if, what_if.before, what_if.after, what); }
+
+bool did_good(const WhatIf& what_if, Compared what) { return shows(what_if, what_if.before, what_if.after, what, -1.0, worth_explaining); }
 
 }

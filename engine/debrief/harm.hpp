@@ -24,4 +24,10 @@ std::size_t harmful_runs(const WhatIf& what_if);
 /// Did the mistake do harm in the run itself, by the same measure?
 bool did_harm(const WhatIf& what_if);
 
+/// The same of one figure: outside, floor or sill.
+bool did_harm(const WhatIf& what_if, Compared what);
+
+/// Does that figure look better with the mistake than without, by a twentieth and more than a trifle? Judgment.
+bool did_good(const WhatIf& what_if, Compared what);
+
 }

@@ -94,7 +94,10 @@ svg .bar.light { fill: @faint; stroke: @accent; stroke-width: 1; }
 .range { font-size: .78rem; color: @muted; white-space: nowrap; }
 .what-ifs { font-size: .86rem; }
 .what-ifs td, .what-ifs th { padding-right: .5rem; }
-.edits { margin: 0; padding-left: 1rem; }
+.what-ifs th[scope=rowgroup] { white-space: nowrap; border-bottom: 1px solid @line; }
+.what-ifs tbody tr:first-child:not(:last-child) td { border-bottom: 0; padding-bottom: 0; }
+.changed p { margin: 0; }
+.changed .remark { color: @muted; font-style: italic; }
 .sheet .run-line { margin-bottom: .3rem; }
 .names { display: grid; grid-template-columns: 2fr 1fr; gap: 1rem; margin: .2rem 0 .4rem; font-size: .78rem; color: @muted; }
 .names span { border-bottom: 1px solid @line; padding-bottom: 1rem; }
@@ -116,6 +119,7 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   .title-block .to-fill { display: block; min-height: 1.9rem; }
   .fault-card, figure, .result, .title-block, .whole, li { break-inside: avoid; }
   tr.total { break-before: avoid; }
+  .what-ifs tbody { break-inside: avoid; }
   .intro, summary { break-after: avoid; }
   .maps { grid-template-columns: 1fr 1fr; }
   .sheet { font-size: 8.6pt; line-height: 1.34; }
@@ -128,7 +132,7 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   .sheet td, .sheet th { padding-top: .08rem; padding-bottom: .08rem; }
   .sheet ol { margin: .2rem 0; }
   .sheet .box { margin: .4rem 0 0; padding: .1rem .7rem; }
-  .sheet figure svg { max-height: 62mm; width: auto; margin: 0 auto; }
+  .sheet figure svg { max-height: 78mm; width: auto; margin: 0 auto; }
   details::details-content { content-visibility: visible; display: block; height: auto; }
 }
 )";

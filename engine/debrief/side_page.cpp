@@ -132,6 +132,7 @@ SideBySide telling_moments(const Reports& reports, const Films& films)
     std::vector<Time> apart;
     for (const Time at : times)
         if (apart.empty() || at - apart.back() > 10.0_min) apart.push_back(at);
+    if (apart.back() < both.to) apart.back() = both.to;    // the end itself is shown, whatever stands close before it
     both.moments.clear();
     for (const Time at : apart) both.moments.push_back(side_moment(*films[0], *films[1], at));
     return both;

@@ -2,10 +2,13 @@
 
 #include "core/insist.hpp"
 #include "debrief/fault_line.hpp"
+#include "debrief/repair/lack.hpp"
 #include "debrief/repair/mistake.hpp"
 #include "debrief/repair/repair.hpp"
 #include "debrief/worklist.hpp"
 #include "rules/marking_sheet.hpp"
+#include "rules/vocabulary.hpp"
+#include "text/language.hpp"
 
 #include <algorithm>
 #include <map>
@@ -105,50 +108,147 @@ void add_reverse(WhatIfs& found, const job::WorkPlan& reference, const job::Work
         reverse.kind = Kind::put_in;
         reverse.rules = group.rules;
         reverse.edits = mistake_in(reference, plan, group.edits);
-        if (!reverse.edits.empty()) found.list.push_back(std::move(reverse));
+        if (reverse.edits.empty()) found.not_put_in.push_back({group.rules.front(), std::string(text::say("the careful plan has no such card"))});
+        else found.list.push_back(std::move(reverse));
     }
 }
 
-/// Cards that are refused in one run and were not in another.
-std::vector<std::string> newly_refused(const drill::Run& run, const drill::Run& before)
+std::string name_of(const job::LogEntry& entry) { return entry.step + " " + entry.label; }
+
+std::set<std::string> refused_in(const job::RunLog& log)
 {
-    std::set<std::string> known;
-    const auto name = [](const job::LogEntry& entry) { return entry.step + " " + entry.label; };
-    for (const job::LogEntry& entry : before.site.log.entries)
-        if (entry.outcome == job::Outcome::refused) known.insert(name(entry));
-    std::vector<std::string> refused;
-    for (const job::LogEntry& entry : run.site.log.entries)
-        if (entry.outcome == job::Outcome::refused && known.insert(name(entry)).second) refused.push_back(card_name(run.plan, entry.card) + ": " + entry.reason.said());
-    return refused;
+    std::set<std::string> names;
+    for (const job::LogEntry& entry : log.entries)
+        if (entry.outcome == job::Outcome::refused) names.insert(name_of(entry));
+    return names;
 }
 
-/// Carries one out at full detail and sees what came of it.
-void carry_out(WhatIf& what_if, const Inputs& inputs, const drill::Trunk& trunk)
+/// A changed plan carried out, and what its cards lacked that could be carried out before.
+struct Branch {
+    EditedPlan changed;
+    drill::Run run;
+    std::vector<Lack> lacks;
+};
+
+Branch branch(const drill::Trunk& trunk, const std::vector<PlanEdit>& edits, const std::set<std::string>& known)
 {
+    Branch branch{edited_plan(trunk.run.plan, edits), {}, {}};
     drill::RunOptions options;
     options.hashes_every_card = false;
-    const drill::Run run = drill::branch(trunk, edited(trunk.run.plan, what_if.edits), options);
-    what_if.before = figures_of(outcome(trunk.run));
-    what_if.after = figures_of(outcome(run));
-    what_if.end_hash = run.hashes.empty() ? 0 : run.hashes.back().hash;
-    what_if.parcel_steps = run.site.parcel_steps - trunk.before.at(drill::shared_cards(trunk.run.plan, run.plan)).parcel_steps;
-    what_if.refused = newly_refused(run, trunk.run);
-    for (const PlanEdit& edit : what_if.edits) what_if.told.push_back(told(edit, trunk.run.plan));
-    const std::vector<rules::Verdict> verdicts = rules::evaluate(inputs.book, inputs.scenario, run.site.log);
-    for (const rules::Verdict& verdict : verdicts) {
+    options.after_card = [&](const site::Site& site) {
+        const job::LogEntry& entry = site.log.entries.back();
+        if (entry.outcome == job::Outcome::refused && !known.contains(name_of(entry))) branch.lacks.push_back(lack_of(site, branch.changed.plan.cards.at(static_cast<std::size_t>(entry.card)), entry.card));
+    };
+    branch.run = drill::branch(trunk, branch.changed.plan, options);
+    return branch;
+}
+
+/// What cards lack that can then not be carried out is brought along or entered for, as whoever makes the change would. A few rounds: a card
+/// that was out of reach behind another one shows only when that one is carried out.
+Branch branch_made_up(WhatIf& what_if, const drill::Trunk& trunk)
+{
+    constexpr int most_rounds = 4;
+    const std::set<std::string> known = refused_in(trunk.run.site.log);
+    const std::uint64_t shared_steps = [&] { return trunk.before.at(drill::shared_cards(trunk.run.plan, edited(trunk.run.plan, what_if.edits))).parcel_steps; }();
+    Branch done = branch(trunk, what_if.edits, known);
+    what_if.parcel_steps += done.run.site.parcel_steps - shared_steps;
+    for (int round = 1; round < most_rounds && !done.lacks.empty(); ++round) {
+        std::vector<PlanEdit> more;
+        std::set<job::PersonId> let_in;     // who enters before one card is inside for the next
+        for (Lack lack : done.lacks) {
+            std::erase_if(lack.not_inside, [&](const job::PersonId& id) { return let_in.contains(id); });
+            let_in.insert(lack.not_inside.begin(), lack.not_inside.end());
+            for (PlanEdit& edit : made_up(lack, trunk.run.plan, done.changed))
+                if (!includes(what_if.edits, {edit}) && !includes(more, {edit})) more.push_back(std::move(edit));
+        }
+        if (more.empty()) break;
+        more.insert(more.end(), what_if.edits.begin(), what_if.edits.end());
+        Branch next = branch(trunk, more, known);
+        what_if.parcel_steps += next.run.site.parcel_steps - trunk.before.at(drill::shared_cards(trunk.run.plan, next.run.plan)).parcel_steps;
+        if (next.lacks.size() > done.lacks.size()) break;   // made worse
+        what_if.edits = std::move(more);
+        done = std::move(next);
+    }
+    return done;
+}
+
+bool is_cleaning(std::string_view step)
+{
+    const rules::StepWords* words = rules::find_step(step);
+    return words != nullptr && (words->phase == job::Phase::cleaning || step == job::ReClean::name);
+}
+
+int cleanings(const job::RunLog& log)
+{
+    return static_cast<int>(std::count_if(log.entries.begin(), log.entries.end(), [](const job::LogEntry& entry) { return entry.outcome == job::Outcome::done && is_cleaning(entry.step); }));
+}
+
+/// What else came of the mistake, for whoever wonders about its figures.
+void look_aside(WhatIf& what_if, const drill::Trunk& trunk, const drill::Run& run)
+{
+    const bool is_put_in = what_if.kind == Kind::put_in;
+    const drill::Run& with = is_put_in ? run : trunk.run;
+    const drill::Run& without = is_put_in ? trunk.run : run;
+    int own = 0;
+    for (const PlanEdit& edit : what_if.edits) {
+        if (edit.kind != (is_put_in ? PlanEdit::Kind::put_in : PlanEdit::Kind::leave_out)) continue;
+        const job::Card& card = is_put_in ? edit.put : trunk.run.plan.cards.at(static_cast<std::size_t>(edit.card));
+        if (std::visit([](const auto& step) { return is_cleaning(step.name); }, card.step)) ++own;
+    }
+    what_if.cleans_itself = own > 0;
+    what_if.cleaned_more = std::max(0, cleanings(with.site.log) - cleanings(without.site.log) - own);
+    const Outcome more = outcome(with), less = outcome(without);
+    Picograms most{};
+    for (const PathwayLine& line : less.pathways) {
+        const Picograms added = line.amount.lead - line_of(more, line.pathway).amount.lead;
+        if (added <= most) continue;
+        most = added;
+        what_if.other_way = line.pathway;
+    }
+}
+
+/// Marks the changed run: does it keep the rules, or break them where the mistake was put in?
+void mark(WhatIf& what_if, const Inputs& inputs, const job::RunLog& log)
+{
+    what_if.still_broken.clear();
+    for (const rules::Verdict& verdict : rules::evaluate(inputs.book, inputs.scenario, log)) {
         if (std::find(what_if.rules.begin(), what_if.rules.end(), verdict.rule) == what_if.rules.end()) continue;
         if (verdict.ruling == rules::Ruling::broken || verdict.ruling == rules::Ruling::consequence) what_if.still_broken.push_back(verdict.rule);
     }
     what_if.is_mended = what_if.still_broken.empty() == (what_if.kind != Kind::put_in);
 }
 
-/// What the trainee did is told with its band; what the mistake would do in the reference plan by one run.
-bool has_pairs(const WhatIf& what_if) { return what_if.kind != Kind::put_in; }
-
-Ground grown(const Inputs& inputs, const job::WorkPlan* reference, std::uint64_t seed, double detail, unsigned threads, bool traces = false)
+/// Carries one out at full detail and sees what came of it.
+/// @param whole  other edits, taken when the first ones do not do it; empty: there are none
+void carry_out(WhatIf& what_if, const std::vector<PlanEdit>& whole, const Inputs& inputs, const drill::Trunk& trunk)
 {
-    drill::RunOptions options = options_for(seed, detail);
-    options.traces_sources = traces;
+    Branch done = branch_made_up(what_if, trunk);
+    mark(what_if, inputs, done.run.site.log);
+    if (!what_if.is_mended && !whole.empty()) {
+        what_if.edits = whole;
+        done = branch_made_up(what_if, trunk);
+        mark(what_if, inputs, done.run.site.log);
+    }
+    what_if.before = figures_of(outcome(trunk.run));
+    what_if.after = figures_of(outcome(done.run));
+    what_if.end_hash = done.run.hashes.empty() ? 0 : done.run.hashes.back().hash;
+    std::set<std::string> known = refused_in(trunk.run.site.log);
+    for (const job::LogEntry& entry : done.run.site.log.entries) {
+        if (entry.outcome != job::Outcome::refused || !known.insert(name_of(entry)).second) continue;
+        what_if.refused.push_back(card_name(done.run.plan, entry.card) + ": " + entry.reason.said());
+        if (done.changed.is_touched.at(static_cast<std::size_t>(entry.card))) what_if.is_done = false;
+    }
+    for (const PlanEdit& edit : what_if.edits) {
+        what_if.told.push_back(told(edit, trunk.run.plan, inputs.scenario));
+        const job::Step& step = edit.kind == PlanEdit::Kind::put_in ? edit.put.step : trunk.run.plan.cards.at(static_cast<std::size_t>(edit.card)).step;
+        if (what_if.edits.size() == 1 || !std::holds_alternative<job::StageTools>(step)) what_if.cards.push_back(std::visit([](const auto& s) { return std::string(s.title); }, step));
+    }
+    look_aside(what_if, trunk, done.run);
+}
+
+/// What flap doors do is worked out once for all.
+Ground grown(const Inputs& inputs, const job::WorkPlan* reference, drill::RunOptions options, unsigned threads)
+{
     Ground ground;
     work_off(reference != nullptr ? 2 : 1, threads, [&](std::size_t which) {
         if (which == 0) ground.plan = drill::grow(inputs.scenario, inputs.plan, options);
@@ -157,17 +257,37 @@ Ground grown(const Inputs& inputs, const job::WorkPlan* reference, std::uint64_t
     return ground;
 }
 
-/// One light run of every repair with one seed.
-void carry_out_light(std::vector<WhatIf>& list, std::size_t place, const drill::Trunk& trunk)
+/// Mistakes whose own cards cannot be carried out in the reference plan are told as such: their figures are of something else.
+void set_aside_what_cannot_be(WhatIfs& found)
 {
-    const Figures plan = figures_of(outcome(trunk.run));
-    drill::RunOptions options;
-    options.hashes_every_card = false;
+    std::vector<WhatIf> kept;
+    for (WhatIf& what_if : found.list) {
+        if (what_if.kind == Kind::put_in && !what_if.is_done) found.not_put_in.push_back({what_if.rules.front(), what_if.refused.front()});
+        else kept.push_back(std::move(what_if));
+    }
+    found.list = std::move(kept);
+}
+
+/// One light run of every change with one seed.
+void carry_out_light(std::vector<WhatIf>& list, std::size_t place, const Ground& ground)
+{
     for (WhatIf& what_if : list) {
-        if (!has_pairs(what_if)) continue;
-        what_if.paired_before[place] = plan;
+        const drill::Trunk& trunk = ground.of(what_if.kind);
+        drill::RunOptions options;
+        options.hashes_every_card = false;
+        what_if.paired_before[place] = figures_of(outcome(trunk.run));
         what_if.paired_after[place] = figures_of(outcome(drill::branch(trunk, edited(trunk.run.plan, what_if.edits), options)));
     }
+}
+
+/// Stopped before the end: what was not carried out is left out.
+template <class T>
+void keep_done(std::vector<T>& list, const std::vector<char>& is_done)
+{
+    std::vector<T> done;
+    for (std::size_t i = 0; i < list.size(); ++i)
+        if (is_done[i] != 0) done.push_back(std::move(list[i]));
+    list = std::move(done);
 }
 
 /// The bands of every card and way out. A run in which a card let nothing out that way counts with nothing.
@@ -204,57 +324,62 @@ const WhatIf* WhatIfs::find(WhatIf::Kind kind, const std::string& rule) const
 
 WhatIfs what_ifs(const Inputs& inputs, const job::WorkPlan* reference, std::uint64_t seed, const WhatIfOrder& order)
 {
-    const Ground ground = grown(inputs, reference, seed, 1.0, order.threads);
+    const Ground ground = grown(inputs, reference, options_for(seed, 1.0), order.threads);
     WhatIfs found;
     found.base = figures_of(outcome(ground.plan.run));
     found.base_parcel_steps = ground.plan.run.site.parcel_steps;
     if (ground.reference) found.reference = figures_of(outcome(ground.reference->run));
     find_repairs(found, inputs, ground);
     add_all_together(found);
-    if (reference != nullptr && order.tries_reverse) add_reverse(found, *reference, inputs.plan);
-
+    std::vector<std::vector<PlanEdit>> whole(found.list.size());
+    if (reference != nullptr && order.tries_reverse) {
+        add_reverse(found, *reference, inputs.plan);
+        whole.resize(found.list.size());
+        for (std::size_t i = 0; i < whole.size(); ++i)
+            if (found.list[i].kind == Kind::put_in) whole[i] = mistake_in(*reference, inputs.plan, found.find(Kind::repaired, found.list[i].rules.front())->edits, true);
+    }
     if (found.list.size() > order.most) found.list.resize(order.most);
 
-    found.seeds = found.list.empty() ? std::vector<std::uint64_t>{} : order.seeds;
-    for (WhatIf& what_if : found.list) {
-        if (!has_pairs(what_if)) continue;
-        what_if.paired_before.resize(found.seeds.size());
-        what_if.paired_after.resize(found.seeds.size());
-    }
-    std::vector<std::vector<WayOfSource>> ways(found.seeds.size());
-    // The run itself first, then seed by seed; each thread writes into places of its own.
-    const std::size_t whole = found.list.size();
-    std::vector<char> is_done(whole + found.seeds.size(), 0);
-    Progress progress(order.progress, is_done.size());
-    work_off(is_done.size(), order.threads, [&](std::size_t next) {
-        if (order.should_stop && order.should_stop()) return;
-        if (next < whole) carry_out(found.list[next], inputs, ground.of(found.list[next].kind));
-        else {
-            const Ground light = grown(inputs, nullptr, found.seeds[next - whole], order.light_detail, 1, true);
-            ways[next - whole] = ways_of_sources(trace_of(light.plan.run.site));
-            carry_out_light(found.list, next - whole, light.plan);
-        }
-        is_done[next] = 1;
-        progress.step();
-    });
-    // Stopped before the end: what was not carried out is left out.
-    std::vector<WhatIf> done;
-    for (std::size_t i = 0; i < whole; ++i)
-        if (is_done[i] != 0) done.push_back(std::move(found.list[i]));
-    found.list = std::move(done);
-    for (std::size_t place = found.seeds.size(); place-- > 0;) {
-        if (is_done[whole + place] != 0) continue;
-        const auto drop = [&](auto& row) { row.erase(row.begin() + static_cast<std::ptrdiff_t>(place)); };
-        drop(found.seeds);
-        drop(ways);
-        for (WhatIf& what_if : found.list) {
-            if (!has_pairs(what_if)) continue;
-            drop(what_if.paired_before);
-            drop(what_if.paired_after);
-        }
-    }
-    if (!ways.empty()) found.source_shares = bands_of_sources(ways);
+    std::vector<std::uint64_t> seeds = found.list.empty() ? std::vector<std::uint64_t>{} : order.seeds;
+    Progress progress(order.progress, found.list.size() + seeds.size());
+    const auto work = [&](std::size_t count, std::vector<char>& is_done, const auto& one) {
+        is_done.assign(count, 0);
+        work_off(count, order.threads, [&](std::size_t next) {
+            if (order.should_stop && order.should_stop()) return;
+            one(next);
+            is_done[next] = 1;
+            progress.step();
+        });
+    };
+    // The run itself first: what it finds lacking is then there in the light runs too. Each thread writes into places of its own.
+    std::vector<char> is_done;
+    work(found.list.size(), is_done, [&](std::size_t next) { carry_out(found.list[next], whole[next], inputs, ground.of(found.list[next].kind)); });
+    keep_done(found.list, is_done);
+    set_aside_what_cannot_be(found);
     for (const WhatIf& what_if : found.list) found.parcel_steps += what_if.parcel_steps;
+
+    for (WhatIf& what_if : found.list) {
+        what_if.paired_before.resize(seeds.size());
+        what_if.paired_after.resize(seeds.size());
+    }
+    const bool has_reverse = std::any_of(found.list.begin(), found.list.end(), [](const WhatIf& what_if) { return what_if.kind == Kind::put_in; });
+    std::vector<std::vector<WayOfSource>> ways(seeds.size());
+    work(seeds.size(), is_done, [&](std::size_t next) {
+        drill::RunOptions options = options_for(seeds[next], order.light_detail);
+        options.traces_sources = true;
+        options.flaps = ground.plan.run.site.flaps;
+        const Ground light = grown(inputs, has_reverse ? reference : nullptr, options, 1);
+        ways[next] = ways_of_sources(trace_of(light.plan.run.site));
+        carry_out_light(found.list, next, light);
+    });
+    for (WhatIf& what_if : found.list) {
+        keep_done(what_if.paired_before, is_done);
+        keep_done(what_if.paired_after, is_done);
+    }
+    keep_done(seeds, is_done);
+    keep_done(ways, is_done);
+    found.seeds = std::move(seeds);
+    if (!ways.empty()) found.source_shares = bands_of_sources(ways);
     return found;
 }
 

@@ -37,18 +37,23 @@ struct WhatIf {
     std::vector<std::string> rules;         ///< ids of the rules that its edits are for
     std::vector<PlanEdit> edits;            ///< of the trainee's plan, or of the reference plan
     std::vector<std::string> told;          ///< the edits in words, in the language spoken
+    std::vector<std::string> cards;         ///< titles of the cards that they are about, what is only brought along left out
     bool is_mended = true;                  ///< these rules hold now; when put in: they are broken now
     std::vector<std::string> still_broken;  ///< the rules that do not hold
     std::vector<std::string> refused;       ///< cards that could not be carried out and could before, with the reason
+    bool is_done = true;                    ///< no card that the edits set, move or put in is among them
+    int cleaned_more = 0;                   ///< cards of cleaning done with the mistake beyond those without it, its own left out
+    bool cleans_itself = false;             ///< the mistake is a card of cleaning too many
+    std::optional<dust::Pathway> other_way; ///< by which most more got out without the mistake
     Figures before, after;                  ///< without and with the edits, full detail
     std::uint64_t end_hash = 0;             ///< of the run with the edits
     std::uint64_t parcel_steps = 0;         ///< really made for it
-    std::vector<Figures> paired_before, paired_after;   ///< [seed] light runs; none for a mistake put in
+    std::vector<Figures> paired_before, paired_after;   ///< [seed] light runs
 };
 
-/// A fault for which no mechanical repair is known.
+/// A fault for which no mechanical repair is known, or which no edit puts into the reference plan.
 struct NoRepair {
-    std::string rule;
+    std::string rule;           ///< of several that go together the first
     std::string why;            ///< a sentence without its full stop, in the language spoken
 };
 
@@ -77,7 +82,8 @@ struct WhatIfs {
     std::vector<std::uint64_t> seeds;
     std::vector<SourceBand> source_shares;  ///< over the light runs, largest median first; empty without them
     std::vector<WhatIf> list;               ///< in the order of the sheet: repaired ones, all together, then those put in
-    std::vector<NoRepair> none;
+    std::vector<NoRepair> none;             ///< that could not be repaired
+    std::vector<NoRepair> not_put_in;       ///< repaired, but not to be put into the reference plan
     std::uint64_t parcel_steps = 0;         ///< really made for the what-ifs at full detail, the first run left out
     std::uint64_t base_parcel_steps = 0;
 

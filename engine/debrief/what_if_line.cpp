@@ -1,5 +1,6 @@
 #include "debrief/what_if_line.hpp"
 
+#include "debrief/explanation.hpp"
 #include "debrief/wording.hpp"
 #include "rules/vocabulary.hpp"
 #include "text/language.hpp"
@@ -98,6 +99,7 @@ WhatIfLine what_if_line(const Report& report, const WhatIf& what_if)
     line.took = cell_of(what_if, Compared::took);
     if (!what_if.paired_before.empty()) line.how_often = say_with("{} of {}", harmful_runs(what_if), what_if.paired_before.size());
     line.doubt = doubt_of(what_if);
+    line.why = why_better_with_it(what_if);
     return line;
 }
 
@@ -122,6 +124,16 @@ std::vector<const WhatIf*> near_misses(const WhatIfs& what_ifs)
         if (what_if.kind == WhatIf::Kind::repaired && !did_harm(what_if) && harmful_runs(what_if) > 0) found.push_back(&what_if);
     std::stable_sort(found.begin(), found.end(), [](const WhatIf* a, const WhatIf* b) { return harmful_runs(*a) > harmful_runs(*b); });
     return found;
+}
+
+std::string as_it_was(const WhatIfs& what_ifs)
+{
+    const auto told = [](std::string_view pattern, const Figures& figures) {
+        return say_with(pattern, show_roughly(figures.outside.lead), text::show_short(figures.floor), text::show_short(figures.sill), say(loading_note));
+    };
+    std::string text = told(text::to_say("As the plan was carried out, {} of lead got out; {} lay on the worst floor and {} on the worst sill ({})."), what_ifs.base);
+    if (what_ifs.reference) text += " " + told(text::to_say("In the careful plan with the same luck: {} out, {} on the floor, {} on the sill ({})."), *what_ifs.reference);
+    return text;
 }
 
 std::string what_if_source(const WhatIfs& what_ifs)
@@ -150,10 +162,14 @@ std::vector<Practice> practise_next(const Report& report, std::size_t most)
     for (const FaultLine* fault : order) {
         if (next.size() == most) break;
         Practice practice{fault->rule.says, {}, fault->number};
-        for (const int step : fault->steps) {
-            const std::string& title = report.steps.at(static_cast<std::size_t>(step)).title;
-            if (practice.cards.size() < 3 && std::find(practice.cards.begin(), practice.cards.end(), title) == practice.cards.end()) practice.cards.push_back(title);
-        }
+        const auto add = [&](std::string_view title) {
+            if (practice.cards.size() < 3 && std::find(practice.cards.begin(), practice.cards.end(), title) == practice.cards.end()) practice.cards.emplace_back(title);
+        };
+        // The cards that a repair changes are those to practise; where none is known, those that the fault speaks of.
+        if (const WhatIf* what_if = report.what_ifs ? report.what_ifs->find(WhatIf::Kind::repaired, fault->rule.rule) : nullptr)
+            for (const std::string_view title : what_if->cards) add(title);
+        else
+            for (const int step : fault->steps) add(report.steps.at(static_cast<std::size_t>(step)).title);
         next.push_back(std::move(practice));
     }
     return next;

@@ -22,6 +22,7 @@ struct WhatIfLine {
     Cell outside, floor, sill, breathed, took;
     std::string how_often;      ///< "harm in 12 of 50 runs", empty without light runs
     std::string doubt;          ///< why it does not show what it should; empty when it does
+    std::string why;            ///< why something looks better with the mistake; empty when nothing does
 };
 
 WhatIfLine what_if_line(const Report& report, const WhatIf& what_if);
@@ -34,6 +35,9 @@ std::vector<const WhatIf*> near_misses(const WhatIfs& what_ifs);
 
 /// "+1.2 mg", "-40 ug", "no change": signed, rounded as every amount of a single run.
 std::string change_text(double value, Compared what);
+
+/// "As it was carried out: 57 mg of lead got out ...", and the careful plan with the same luck beside it.
+std::string as_it_was(const WhatIfs& what_ifs);
 
 /// "12 light runs with other seeds; each range is their lowest to highest tenth".
 std::string what_if_source(const WhatIfs& what_ifs);

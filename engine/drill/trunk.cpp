@@ -55,6 +55,7 @@ Run branch(const Trunk& trunk, const job::WorkPlan& changed, const RunOptions& o
     run.site.threads = options.threads;
     run.site.watcher = options.watcher;
     run.site.known = &trunk.flights;
+    run.site.flaps = trunk.run.site.flaps;      // what is known of flap doors changes no result
     if (!options.traces_sources) run.site.ledger.stop_tracing();
     for (const StepHash& hash : trunk.run.hashes)
         if (options.hashes_every_card ? hash.card < static_cast<int>(shared) : hash.card + 1 == static_cast<int>(changed.cards.size()) && shared == changed.cards.size())

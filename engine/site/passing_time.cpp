@@ -157,8 +157,12 @@ void raise_from_floor(Site& site, PerClassAmount& raised, std::size_t zone, plan
     for (const dust::SizeClass k : dust::all_classes()) {
         const dust::Holding puff{raised[k], there.air_account};
         const bool is_told = zone == site.work_room && raised[k].dust >= std::max(least_puff, part(hanging[k].dust, least_of_air / site.detail));
-        if (is_told) release_cloud(site, puff, false, where, knee, k, raised[k], 1);
-        else site.ledger.move(puff, {there.air[k], there.air_account}, k, raised[k]);
+        if (is_told) {
+            release_cloud(site, puff, false, where, knee, k, raised[k], 1);
+            continue;
+        }
+        if (zone == site.work_room) site.luck.next(Stream::emission);   // passed over: how much dust lies about must not shift the luck of the rest
+        site.ledger.move(puff, {there.air[k], there.air_account}, k, raised[k]);
     }
 }
 

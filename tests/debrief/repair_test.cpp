@@ -1,9 +1,11 @@
 #include "small_study.hpp"
 
+#include "debrief/repair/lack.hpp"
 #include "debrief/repair/mistake.hpp"
 #include "debrief/repair/repair.hpp"
 #include "drill/trunk.hpp"
 #include "rules/evaluate.hpp"
+#include "text/writing.hpp"
 
 using namespace flapdoor;
 using namespace flapdoor::debrief;
@@ -24,6 +26,7 @@ const std::string look = card(R"(do = "inspect", light = "flashlight")");
 const std::string dim_look = card(R"(do = "inspect", light = "as-it-is")");
 const std::string covers_down = card(R"(do = "take-down-covers")");
 const std::string record = card(R"(do = "write-record")");
+const std::string short_record = card(R"(do = "write-record", has-cloth-counts = false)");
 const std::string late_report = card(R"(do = "hand-over-report", days-after = 40)");
 const std::string report_soon = card(R"(do = "hand-over-report", days-after = 3)");
 const std::string clean = card(R"(do = "clean-off", vacuum = "vacuum")");
@@ -77,12 +80,12 @@ Repaired repaired(const std::string& book_toml, const std::string& cards, const 
     Repaired outcome;
     outcome.was_broken = verdict.ruling == rules::Ruling::broken;
     outcome.no_way = repair.no_way;
-    for (const PlanEdit& edit : repair.edits) outcome.told.push_back(told(edit, trunk.run.plan));
+    for (const PlanEdit& edit : repair.edits) outcome.told.push_back(told(edit, trunk.run.plan, *scenario));
     outcome.changed = edited(trunk.run.plan, repair.edits);
     outcome.is_mended = rules::evaluate(*book, *scenario, drill::branch(trunk, outcome.changed, options).site.log).front().ruling == rules::Ruling::kept;
     if (reference) {
         const std::vector<PlanEdit> mistake = mistake_in(reference->run.plan, trunk.run.plan, repair.edits);
-        for (const PlanEdit& edit : mistake) outcome.put_back.push_back(told(edit, reference->run.plan));
+        for (const PlanEdit& edit : mistake) outcome.put_back.push_back(told(edit, reference->run.plan, *scenario));
         outcome.is_broken_there = rules::evaluate(*book, *scenario, drill::branch(*reference, edited(reference->run.plan, mistake), options).site.log).front().ruling == rules::Ruling::broken;
     }
     return outcome;
@@ -104,23 +107,25 @@ TEST_CASE("each kind of rule says how a breach of it is repaired, and the repair
         {"before: a late card moves", book_of(R"({ before = ["post-signs", "first-dust"] })"), shut + scrape + signs + vacuum, signs + shut + scrape + vacuum,
          {"card 3 (Post warning signs) comes before card 2 (Work on the paint)"}, {"card 1 (Post warning signs) comes before card 4 (Vacuum surfaces)"}},
         {"before: a missing card is put in where the reference has it", book_of(R"({ before = ["post-signs", "first-dust"] })"), shut + scrape + vacuum, shut + signs + scrape + vacuum,
-         {"Post warning signs is put in before card 2 (Work on the paint)"}, {"card 2 (Post warning signs) is left out"}},
-        {"not_before: the one of the two sides with fewer cards moves", book_of(R"({ not_before = ["write-record", ["vacuum-surfaces", "inspect"]] })"), scrape + record + vacuum + look,
+         {"Post warning signs (Door) is put in before card 2 (Work on the paint)"}, {"card 2 (Post warning signs) is left out"}},
+        {"not_before: the one of the two sides with fewer cards moves", book_of(R"({ not_before = ["write-record", { step = ["vacuum-surfaces", "inspect"] }] })"), scrape + record + vacuum + look,
          scrape + vacuum + look + record, {"card 2 (Write the record) comes last"}, {"card 4 (Write the record) comes before card 2 (Vacuum surfaces)"}},
-        {"not_before a state: the card that brings it about is put in", book_of(R"({ not_before = ["first-dust", { state = "window-closed", of = "window" }] })"), signs + scrape, signs + shut + scrape,
-         {"Close a window is put in before card 2 (Work on the paint)"}, {"card 2 (Close a window) is left out"}},
+        {"not_before a state: the card that brings it about is put in", book_of(R"({ not_before = ["first-dust", { state = "window-closed", of = "this" }] })", "each = \"window\"\n"), signs + scrape, signs + shut + scrape,
+         {"Close a window (Window) is put in before card 2 (Work on the paint)"}, {"card 2 (Close a window) is left out"}},
         {"while: a state that ends too late begins earlier", book_of(R"({ while = { state = "hvac-running", is = false, from = "first-dust", to = "last-dust" } })"), signs + scrape + air_off, signs + air_off + scrape,
-         {"card 3 (Switch the heating and cooling off) comes before card 2 (Work on the paint)"}, {"card 2 (Switch the heating and cooling off) comes last"}},
+         {"card 3 (Switch the air handling off) comes before card 2 (Work on the paint)"}, {"card 2 (Switch the air handling off) comes last"}},
         {"after_each: what must follow is put in", book_of(R"({ after_each = { event = "disturb-paint", do = "vacuum-surfaces", until = "inspect" } })"), scrape + look, scrape + vacuum + look,
          {"Vacuum surfaces is put in before card 2 (Inspect by eye)"}, {"card 2 (Vacuum surfaces) is left out"}},
         {"within: a count is set right", book_of(R"({ within = { do = "hand-over-report", counted = "days-after", most = 30 } })"), scrape + late_report, scrape + report_soon,
-         {"card 2 (Hand over the report): set days-after 3"}, {"card 2 (Hand over the report): set days-after 40"}},
+         {"card 2 (Give the report to the owner): set days-after 3"}, {"card 2 (Give the report to the owner): set days-after 40"}},
         {"at_least: the card that decides the measure is set right", book_of(R"({ at_least = { measured = "reach", at = "disturb-paint", least = "3 ft" } })"), short_sheet + scrape, sheet + scrape,
          {"card 1 (Lay floor sheeting): set reach 6 ft"}, {"card 1 (Lay floor sheeting): set reach 2 ft"}},
         {"at_least: what decides the measure is put in", book_of(R"({ at_least = { measured = "soles-cleaned", least = "true" } })"), scrape + leave, scrape + clean + leave,
-         {"Clean yourself off is put in before card 2 (Leave the work area)"}, {"card 2 (Clean yourself off) is left out"}},
+         {"Clean off before leaving is put in before card 2 (Leave the work area)"}, {"card 2 (Clean off before leaving) is left out"}},
         {"at_least done: what was never done is put in", book_of(R"({ at_least = { done = "write-record" } })"), scrape + vacuum, scrape + vacuum + record,
          {"Write the record is put in at the end"}, {"card 3 (Write the record) is left out"}},
+        {"at_least done with a setting: a card that is there is set right", book_of(R"({ at_least = { done = { step = "write-record", with = { has-cloth-counts = true } } } })"),
+         scrape + short_record, scrape + record, {"card 2 (Write the record): set has-cloth-counts true"}, {"card 2 (Write the record): set has-cloth-counts false"}},
         {"never with a setting: a switch is turned round", book_of(R"({ never = { step = "disturb-paint", with = { is-misted = false } } })"), dry_scrape, scrape,
          {"card 1 (Work on the paint): set is-misted true"}, {"card 1 (Work on the paint): set is-misted false"}},
         {"never with a word: the reference's word is taken", book_of(R"({ never = { step = "inspect", with = { light = "as-it-is" } } })"), scrape + dim_look, scrape + look,
@@ -153,6 +158,64 @@ TEST_CASE("what cannot be repaired mechanically says why")
     CHECK(repaired(book_of(R"({ not_before = ["write-record", { state = "passed" }] })"), scrape + record, std::nullopt).no_way == "it hangs on how the check comes out, not on one card");
     CHECK(repaired(book_of(R"({ at_least = { measured = "reach", at = "disturb-paint", least = "3 ft" } })"), short_sheet + scrape, std::nullopt).no_way
           == "there is no reference plan to take the settings from");
+}
+
+TEST_CASE("somebody who is outside enters before the card that was refused")
+{
+    const auto scenario = job::read_scenario(small_job::scenario_text("A small job"), "scenario.toml");
+    REQUIRE(scenario);
+    const std::string enter = card(R"(do = "enter-work-area", opening = "door")");
+    const auto plan = job::read_plan(small_job::plan_text("plan", scrape + leave + enter + leave + vacuum + look), "plan.toml", *scenario);
+    REQUIRE(plan);
+    const drill::Trunk trunk = drill::grow(*scenario, *plan);
+    REQUIRE(trunk.run.site.log.entries[4].outcome == job::Outcome::refused);
+    const Lack lack = lack_of(trunk.before[4], plan->cards[4], 4);
+    CHECK(lack.left_outside.empty());
+    CHECK(lack.not_inside == std::vector{job::PersonId{"ann"}});
+    const std::vector<PlanEdit> edits = made_up(lack, *plan, edited_plan(*plan, {}));
+    REQUIRE(edits.size() == 1);
+    CHECK(told(edits.front(), *plan, *scenario) == "Enter the work area (Door) is put in before card 5 (Vacuum surfaces)");
+    const drill::Run run = drill::branch(trunk, edited(*plan, edits));
+    CHECK(run.site.log.entries[5].step == "vacuum-surfaces");
+    CHECK(run.site.log.entries[5].outcome == job::Outcome::done);
+}
+
+TEST_CASE("what was left outside the flap door is brought in with the rest")
+{
+    const auto scenario = job::read_scenario(small_job::scenario_text("A small job"), "scenario.toml");
+    REQUIRE(scenario);
+    const auto plan = job::read_plan(small_job::plan_text("plan", card(R"(do = "stage-tools", supplies = ["scraper", "poly", "tape"])") + card(R"(do = "hang-flap", opening = "door", sheeting = "poly")") + scrape + vacuum), "plan.toml", *scenario);
+    REQUIRE(plan);
+    drill::Trunk trunk = drill::grow(*scenario, *plan);
+    site::Site& site = trunk.before[3];
+    std::erase(site.staged, job::SupplyId{"vacuum"});   // everything of the small job lies inside from the start
+    REQUIRE(drill::why_not(site, plan->cards[3]));
+    const Lack lack = lack_of(site, plan->cards[3], 3);
+    CHECK(lack.left_outside == std::vector<std::string>{"vacuum"});
+    CHECK(lack.not_inside.empty());
+    const std::vector<PlanEdit> edits = made_up(lack, *plan, edited_plan(*plan, {}));
+    REQUIRE(edits.size() == 1);
+    CHECK(told(edits.front(), *plan, *scenario) == "card 1 (Bring tools and supplies inside): set supplies + vacuum");
+}
+
+TEST_CASE("an edited plan knows where each of its cards came from")
+{
+    const auto scenario = job::read_scenario(small_job::scenario_text("A small job"), "scenario.toml");
+    REQUIRE(scenario);
+    const auto plan = job::read_plan(small_job::plan_text("plan", signs + shut + scrape + vacuum), "plan.toml", *scenario);
+    REQUIRE(plan);
+    PlanEdit move, drop, put;
+    move.kind = PlanEdit::Kind::move;
+    move.card = 0;
+    move.before = 3;
+    drop.kind = PlanEdit::Kind::leave_out;
+    drop.card = 1;
+    put.kind = PlanEdit::Kind::put_in;
+    put.before = 4;
+    put.put = plan->cards[3];
+    const EditedPlan changed = edited_plan(*plan, {move, drop, put});
+    CHECK(changed.place == std::vector<int>{2, 3, 3, 4});
+    CHECK(changed.is_touched == std::vector<bool>{false, true, false, true});
 }
 
 TEST_CASE("edits are made at once, by the numbers of the plan before them")

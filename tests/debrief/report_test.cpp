@@ -107,7 +107,7 @@ TEST_CASE("a report of the main job tells its files by name and hash, not by fol
     const auto made = small_job::make(small_job::careless);
     const drill::InputText book = drill::input_text("book.toml", "text of a book");
     const Inputs inputs{made.scenario, made.run.plan, {}, drill::input_text("/home/ann/drills/scenario.toml", "a"), drill::input_text("plan.toml", "b"), book};
-    const Report report = make_report(inputs, Job{made.run, made.sheet, outcome(made.run), made.film});
+    const Report report = make_report(inputs, Job{made.run, made.sheet, outcome(made.run), made.film, {}});
     REQUIRE(report.inputs.size() == 3);
     CHECK(report.inputs[0].name == "scenario.toml");
     CHECK(report.inputs[2].what == "rule book");

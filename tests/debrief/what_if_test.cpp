@@ -97,6 +97,24 @@ TEST_CASE("a mistake that hurts nothing changes nothing, and one that lets dust 
     CHECK(found.source_shares.front().share.runs == 10);
 }
 
+TEST_CASE("a mistake put into the careful plan has its band too")
+{
+    const WhatIfs found = small(10);
+    const WhatIf* window = found.find(WhatIf::Kind::put_in, "window-shut");
+    REQUIRE(window != nullptr);
+    CHECK(window->is_mended);
+    REQUIRE(window->paired_before.size() == 10);
+    REQUIRE(window->paired_after.size() == 10);
+    const std::optional<Band> band = harm_band(*window, Compared::outside);
+    REQUIRE(band);
+    CHECK(band->is_band());
+    CHECK(band->high > 0.0);
+    // The light pairs are those of the careful plan, not of the careless one.
+    const WhatIf* alone = found.find(WhatIf::Kind::repaired, "window-shut");
+    REQUIRE(alone != nullptr);
+    CHECK(window->paired_before != alone->paired_before);
+}
+
 TEST_CASE("a plan without faults has nothing to repair")
 {
     const Inputs careful = small_study::inputs(small_job::careful + R"({ do = "write-record", by = ["ann"] },)" "\n", "careful");
@@ -104,6 +122,18 @@ TEST_CASE("a plan without faults has nothing to repair")
     const WhatIfs found = what_ifs(careful, nullptr, 1, order);
     for (const WhatIf& what_if : found.list) CHECK(what_if.kind == WhatIf::Kind::repaired);
     CHECK(found.find(WhatIf::Kind::repaired, "signs-first") == nullptr);
+}
+
+TEST_CASE("a what-if without a change changes nothing, bit for bit", "[determinism]")
+{
+    const Inputs careless = small_study::inputs(small_job::careless, "careless");
+    drill::RunOptions options;
+    options.hashes_every_card = false;
+    const drill::Trunk trunk = drill::grow(careless.scenario, careless.plan, options);
+    const drill::Run unchanged = drill::branch(trunk, edited(careless.plan, {}), options);
+    CHECK(unchanged.hashes == drill::carry_out(careless.scenario, careless.plan, options).hashes);
+    CHECK(figures_of(outcome(unchanged)) == figures_of(outcome(trunk.run)));
+    CHECK(unchanged.site.parcel_steps == trunk.run.site.parcel_steps);     // not one parcel was carried for it
 }
 
 TEST_CASE("what-ifs that are stopped are left out, and nothing else")

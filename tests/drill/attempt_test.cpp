@@ -20,7 +20,7 @@ job::Scenario scenario()
     return job::read_scenario(text::read_file(path).value(), path).value();
 }
 
-job::WorkPlan plan(const char* name = "good.toml") { return job::read_plan(text::read_file(folder + name).value(), name, scenario()).value(); }
+job::WorkPlan plan_of(const char* name = "good.toml") { return job::read_plan(text::read_file(folder + name).value(), name, scenario()).value(); }
 
 /// Until no card is in play any more. @return false after a minute
 bool wait(drill::Attempt& attempt)
@@ -42,7 +42,7 @@ void play(drill::Attempt& attempt, const job::Card& card)
 
 TEST_CASE("cards decided one by one give the site that the whole plan gives, bit for bit")
 {
-    const job::WorkPlan whole = plan();
+    const job::WorkPlan whole = plan_of();
     drill::RunOptions options;
     options.seed = 7;
     const drill::Run run = drill::carry_out(scenario(), whole, options);
@@ -56,7 +56,7 @@ TEST_CASE("cards decided one by one give the site that the whole plan gives, bit
 
 TEST_CASE("what is taken back leaves no trace")
 {
-    const job::WorkPlan whole = plan();
+    const job::WorkPlan whole = plan_of();
     drill::RunOptions options;
     options.seed = 7;
     const drill::Run run = drill::carry_out(scenario(), whole, options);
@@ -78,7 +78,7 @@ TEST_CASE("what is taken back leaves no trace")
 TEST_CASE("stepping back far beyond the sites that are kept makes them again")
 {
     drill::Attempt attempt(scenario(), 3);
-    const job::WorkPlan whole = plan();
+    const job::WorkPlan whole = plan_of();
     std::vector<job::Card> many(whole.cards.begin(), whole.cards.end());
     const job::Card wait_card{job::Wait{60.0_s, false}, {job::PersonId{"ana"}}, {}};
     while (many.size() < 40) many.push_back(wait_card);
@@ -96,7 +96,7 @@ TEST_CASE("stepping back far beyond the sites that are kept makes them again")
 TEST_CASE("a card that is given up has not happened")
 {
     drill::Attempt attempt(scenario(), 1);
-    play(attempt, plan().cards.front());
+    play(attempt, plan_of().cards.front());
     const std::uint64_t state = attempt.hashes().back().hash;
     const job::Card long_wait{job::Wait{72.0_h, false}, {job::PersonId{"ana"}}, {}};
     attempt.play({long_wait});
@@ -106,7 +106,7 @@ TEST_CASE("a card that is given up has not happened")
     CHECK(attempt.cards().size() == 1);
     CHECK(attempt.hashes().back().hash == state);
     CHECK(attempt.film().frames.back().at == attempt.site().now);
-    play(attempt, plan().cards[1]);
+    play(attempt, plan_of().cards[1]);
     CHECK(attempt.cards().size() == 2);
 }
 

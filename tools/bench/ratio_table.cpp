@@ -37,6 +37,7 @@ void RatioTable::ReportRuns(const std::vector<Run>& runs)
         samples.threads = run.counters.at("threads").value;
         samples.work_a_turn = work / turns;
         samples.turn.push_back(run.cpu_accumulated_time / turns);
+        samples.wall_turn.push_back(run.real_accumulated_time / turns);
         samples.by_cpu.push_back(work / run.cpu_accumulated_time);
         samples.by_wall.push_back(work / run.real_accumulated_time);
         samples.cpu_by_wall.push_back(run.cpu_accumulated_time / run.real_accumulated_time / samples.threads);
@@ -51,6 +52,22 @@ std::string RatioTable::wanted(const Line& line, double value)
     if (line.least > 0.0) std::snprintf(text, sizeof text, ", at least %g: %s", line.least, value >= line.least ? "met" : "NOT MET");
     else if (line.most < std::numeric_limits<double>::infinity()) std::snprintf(text, sizeof text, ", at most %g: %s", line.most, value <= line.most ? "met" : "NOT MET");
     return text;
+}
+
+/// By the CPU time that each thread has to bear, which a busy machine does not change; all of it and the wall time beside it.
+std::string RatioTable::time_ratio(const Samples& samples, const Samples& yardstick, const Line& line, bool is_quiet)
+{
+    char text[96];
+    const double all = 100.0 * median(samples.turn) / median(yardstick.turn);
+    const double value = all / samples.threads;
+    std::snprintf(text, sizeof text, "%.2f %% of ", value);
+    std::string told = text + line.yardstick + wanted(line, value);
+    if (samples.threads <= 1.0) return told;
+    std::snprintf(text, sizeof text, " (all threads %.0f %%", all);
+    told += text;
+    if (!is_quiet) return told + ", busy machine)";
+    std::snprintf(text, sizeof text, ", wall %.0f %%)", 100.0 * median(samples.wall_turn) / median(yardstick.wall_turn));
+    return told + text;
 }
 
 std::string RatioTable::ratio(const Samples& samples, const Line& line)
@@ -69,12 +86,14 @@ std::string RatioTable::ratio(const Samples& samples, const Line& line)
         return "ANOTHER RESULT than " + line.yardstick;
     }
     const bool is_quiet = median(samples.cpu_by_wall) >= quiet_enough && median(yardstick.cpu_by_wall) >= quiet_enough;
+    if (line.told == Told::as_time) return time_ratio(samples, yardstick, line, is_quiet);
     if (samples.threads > 1.0 && !is_quiet) return "no figure: the machine was busy";
     double value = 0.0;
     const char* form = "%.2f x ";
     switch (line.told) {
         case Told::alone:
-        case Told::as_work: return {};
+        case Told::as_work:
+        case Told::as_time: return {};
         case Told::as_speed: value = samples.threads > 1.0 ? median(samples.by_wall) / median(yardstick.by_wall) : median(samples.by_cpu) / median(yardstick.by_cpu); break;
         case Told::as_slowness:
             value = median(yardstick.by_cpu) / median(samples.by_cpu);
@@ -83,10 +102,6 @@ std::string RatioTable::ratio(const Samples& samples, const Line& line)
         case Told::as_bandwidth:
             value = 100.0 * median(samples.by_cpu) * line.bytes / median(yardstick.by_cpu);
             form = "%.1f %% of ";
-            break;
-        case Told::as_time:
-            value = 100.0 * (median(samples.turn) / samples.threads) / (median(yardstick.turn) / yardstick.threads);
-            form = "%.2f %% of ";
             break;
     }
     std::snprintf(text, sizeof text, form, value);

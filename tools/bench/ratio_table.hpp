@@ -15,7 +15,7 @@ enum class Told {
     as_speed,       ///< speed as a multiple; both compute the same thing, so the hashes must be equal
     as_slowness,    ///< how many times faster the yardstick is at something else of the same use; hashes differ
     as_bandwidth,   ///< work of the line in bytes, as a share of the yardstick's bytes a second
-    as_time,        ///< time of one turn as a share of the yardstick's, in percent
+    as_time,        ///< CPU time of one turn that each thread bears as a share of the yardstick's, in percent; all of it and wall time beside it
     as_work         ///< no ratio: the work of one turn, in millions
 };
 
@@ -48,10 +48,11 @@ private:
     struct Samples {
         double threads = 1.0, work_a_turn = 0.0;
         std::vector<double> by_cpu, by_wall, cpu_by_wall;   ///< work a second and thread; work a second; 1 when nothing else ran
-        std::vector<double> turn;                           ///< CPU seconds of one turn
+        std::vector<double> turn, wall_turn;                ///< CPU seconds of one turn, of all threads; wall seconds
         std::string hash;
     };
     std::string ratio(const Samples& samples, const Line& line);
+    static std::string time_ratio(const Samples& samples, const Samples& yardstick, const Line& line, bool is_quiet);
     static std::string wanted(const Line& line, double value);
 
     std::vector<Line> lines_;

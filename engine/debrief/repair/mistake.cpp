@@ -2,6 +2,7 @@
 
 #include "job/card_key.hpp"
 #include "job/card_node.hpp"
+#include "text/writing.hpp"
 
 #include <algorithm>
 
@@ -13,7 +14,8 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 class Inverter {
 public:
-    Inverter(const job::WorkPlan& reference, const job::WorkPlan& plan) : reference_(reference), plan_(plan), there_(job::cards_in_common(plan, reference)), is_met_(reference.cards.size(), false)
+    Inverter(const job::WorkPlan& reference, const job::WorkPlan& plan, bool with_whole_cards)
+        : reference_(reference), plan_(plan), with_whole_cards_(with_whole_cards), there_(job::cards_in_common(plan, reference)), is_met_(reference.cards.size(), false)
     {
         for (const int twin : there_)
             if (twin >= 0) is_met_[at(twin)] = true;
@@ -42,11 +44,26 @@ private:
         const int twin = there_.at(at(edit.card));
         if (twin < 0) return;
         const text::Node mine = job::card_node(plan_.cards.at(at(edit.card)));
+        const bool brings = std::holds_alternative<job::StageTools>(reference_.cards.at(at(twin)).step);
+        if (with_whole_cards_ && !brings) return set_whole(mine, twin);
         PlanEdit back;
         back.card = twin;
         for (const auto& [key, value] : edit.values) {
             if (key == "supplies" && !is_alone) continue;   // brought along only so that another card can use it
             if (const text::Node* was = std::get<text::Table>(mine.value).find(key)) back.values.emplace_back(key, *was);
+        }
+        if (!back.values.empty()) add(std::move(back));
+    }
+
+    void set_whole(const text::Node& mine, int twin)
+    {
+        const text::Node theirs = job::card_node(reference_.cards.at(at(twin)));
+        PlanEdit back;
+        back.card = twin;
+        for (const text::Entry& entry : std::get<text::Table>(mine.value).entries) {
+            if (entry.key == "do" || entry.key == "by" || entry.key == "label" || entry.key == "bag") continue;
+            const text::Node* other = std::get<text::Table>(theirs.value).find(entry.key);
+            if (other == nullptr || text::plain_text(*other) != text::plain_text(entry.value)) back.values.emplace_back(entry.key, entry.value);
         }
         if (!back.values.empty()) add(std::move(back));
     }
@@ -95,6 +112,7 @@ private:
 
     const job::WorkPlan& reference_;
     const job::WorkPlan& plan_;
+    bool with_whole_cards_;
     std::vector<int> there_;
     std::vector<bool> is_met_;
     std::vector<PlanEdit> edits_;
@@ -102,9 +120,9 @@ private:
 
 }
 
-std::vector<PlanEdit> mistake_in(const job::WorkPlan& reference, const job::WorkPlan& plan, const std::vector<PlanEdit>& edits)
+std::vector<PlanEdit> mistake_in(const job::WorkPlan& reference, const job::WorkPlan& plan, const std::vector<PlanEdit>& edits, bool with_whole_cards)
 {
-    Inverter inverter(reference, plan);
+    Inverter inverter(reference, plan, with_whole_cards);
     for (const PlanEdit& edit : edits) inverter.invert(edit, edits.size() == 1);
     return inverter.take();
 }

@@ -2,11 +2,14 @@
 
 #include "core/insist.hpp"
 #include "job/card_node.hpp"
+#include "rules/things.hpp"
+#include "text/field_types.hpp"
 #include "text/language.hpp"
 #include "text/writing.hpp"
 
 #include <algorithm>
 #include <set>
+#include <type_traits>
 
 namespace flapdoor::debrief {
 
@@ -15,6 +18,20 @@ namespace {
 std::string_view title_of(const job::Step& step)
 {
     return std::visit([](const auto& s) { return std::string_view(s.title); }, step);
+}
+
+/// "Close a register (Supply register)": a card that has no number yet, with the things it is about.
+std::string name_of(const job::Card& card, const job::Scenario& scenario)
+{
+    std::string things;
+    std::visit([&]<class S>(const S& step) {
+        S::fields(step, [&]<class Field>(std::string_view, const Field& field, const auto&...) {
+            if constexpr (text::is_id<Field> && !std::is_same_v<Field, job::SupplyId>)
+                if (!field.name.empty()) things += (things.empty() ? "" : ", ") + std::string(text::say(rules::title_of_thing(field.name, scenario)));
+        });
+    }, card.step);
+    const std::string title(text::say(title_of(card.step)));
+    return things.empty() ? title : title + " (" + things + ")";
 }
 
 /// Values compare by their spelling: where they stood in a file does not matter.
@@ -88,16 +105,21 @@ bool operator==(const PlanEdit& a, const PlanEdit& b)
            && (a.kind != PlanEdit::Kind::put_in || text::print_toml(job::card_node(a.put)) == text::print_toml(job::card_node(b.put)));
 }
 
-job::WorkPlan edited(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits)
+EditedPlan edited_plan(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits)
 {
+    struct Ahead {
+        job::Card card;
+        bool is_new = false;
+    };
     const auto count = static_cast<int>(plan.cards.size());
     std::vector<job::Card> changed = plan.cards;
-    std::vector<bool> is_gone(plan.cards.size(), false);
-    std::vector<std::vector<std::pair<job::Card, bool>>> ahead(plan.cards.size() + 1);   // of each card: what now stands before it, and is it new
+    std::vector<bool> is_gone(plan.cards.size(), false), is_set(plan.cards.size(), false);
+    std::vector<std::vector<Ahead>> ahead(plan.cards.size() + 1);   // of each card: what now stands before it
     for (const PlanEdit& edit : edits)
         if (edit.kind == PlanEdit::Kind::set) {
             const auto card = static_cast<std::size_t>(edit.card);
             changed.at(card) = with_values(plan.cards.at(card), changed.at(card), edit.values);
+            is_set.at(card) = true;
         }
     for (const PlanEdit& edit : edits) {
         if (edit.kind == PlanEdit::Kind::set) continue;
@@ -109,31 +131,34 @@ job::WorkPlan edited(const job::WorkPlan& plan, const std::vector<PlanEdit>& edi
         if (edit.kind == PlanEdit::Kind::leave_out) continue;
         insist(edit.before >= 0 && edit.before <= count, "an edit names a place in the plan");
         auto& here = ahead[static_cast<std::size_t>(edit.before)];
-        if (edit.kind == PlanEdit::Kind::move) here.emplace_back(changed[static_cast<std::size_t>(edit.card)], false);
-        else here.emplace_back(edit.put, true);
+        if (edit.kind == PlanEdit::Kind::move) here.push_back({changed[static_cast<std::size_t>(edit.card)], false});
+        else here.push_back({edit.put, true});
     }
-    job::WorkPlan result = plan;
-    result.cards.clear();
+    EditedPlan result{plan, {}, {}};
+    result.plan.cards.clear();
     std::vector<bool> is_new;
+    const auto add = [&](job::Card card, std::size_t place, bool is_touched, bool is_put_in) {
+        result.plan.cards.push_back(std::move(card));
+        result.place.push_back(static_cast<int>(place));
+        result.is_touched.push_back(is_touched);
+        is_new.push_back(is_put_in);
+    };
     for (std::size_t i = 0; i <= plan.cards.size(); ++i) {
-        for (auto& [card, is_put_in] : ahead[i]) {
-            result.cards.push_back(std::move(card));
-            is_new.push_back(is_put_in);
-        }
-        if (i == plan.cards.size() || is_gone[i]) continue;
-        result.cards.push_back(std::move(changed[i]));
-        is_new.push_back(false);
+        for (Ahead& here : ahead[i]) add(std::move(here.card), i, true, here.is_new);
+        if (i < plan.cards.size() && !is_gone[i]) add(std::move(changed[i]), i, is_set[i], false);
     }
-    drop_double_labels(result.cards, is_new);
+    drop_double_labels(result.plan.cards, is_new);
     return result;
 }
+
+job::WorkPlan edited(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits) { return edited_plan(plan, edits).plan; }
 
 std::string card_name(const job::WorkPlan& plan, int card)
 {
     return text::say_with("card {} ({})", card + 1, text::say(title_of(plan.cards.at(static_cast<std::size_t>(card)).step)));
 }
 
-std::string told(const PlanEdit& edit, const job::WorkPlan& plan)
+std::string told(const PlanEdit& edit, const job::WorkPlan& plan, const job::Scenario& scenario)
 {
     const bool is_last = edit.before == static_cast<int>(plan.cards.size());
     switch (edit.kind) {
@@ -150,8 +175,8 @@ std::string told(const PlanEdit& edit, const job::WorkPlan& plan)
         case PlanEdit::Kind::move:
             return is_last ? text::say_with("{} comes last", card_name(plan, edit.card)) : text::say_with("{} comes before {}", card_name(plan, edit.card), card_name(plan, edit.before));
         case PlanEdit::Kind::put_in:
-            return is_last ? text::say_with("{} is put in at the end", text::say(title_of(edit.put.step)))
-                           : text::say_with("{} is put in before {}", text::say(title_of(edit.put.step)), card_name(plan, edit.before));
+            return is_last ? text::say_with("{} is put in at the end", name_of(edit.put, scenario))
+                           : text::say_with("{} is put in before {}", name_of(edit.put, scenario), card_name(plan, edit.before));
         case PlanEdit::Kind::leave_out: return text::say_with("{} is left out", card_name(plan, edit.card));
     }
     return {};

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "job/scenario.hpp"
 #include "job/work_plan.hpp"
 #include "text/document.hpp"
 
@@ -27,9 +28,17 @@ struct PlanEdit {
 /// counts, but what several add to one list is all added. Labels that would stand twice are dropped. Insists that edits name cards of the plan and that values fit their keys.
 job::WorkPlan edited(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits);
 
-/// What is done, in the language spoken: "card 11 (Lay floor sheeting): reach 12 ft", "card 16 (Post warning signs) before card 15 (Work
-/// on the paint)".
-std::string told(const PlanEdit& edit, const job::WorkPlan& plan);
+/// The same with what each card of it came from.
+struct EditedPlan {
+    job::WorkPlan plan;
+    std::vector<int> place;         ///< [card] of the plan before: itself, or where it was moved or put in before
+    std::vector<bool> is_touched;   ///< [card] set, moved or put in
+};
+EditedPlan edited_plan(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits);
+
+/// What is done, in the language spoken: "card 11 (Lay floor sheeting): set reach 12 ft", "card 16 (Post warning signs) comes before card 15
+/// (Work on the paint)", "Close a register (Supply register) is put in before card 7 (Close a door)".
+std::string told(const PlanEdit& edit, const job::WorkPlan& plan, const job::Scenario& scenario);
 
 /// "card 16 (Post warning signs)".
 std::string card_name(const job::WorkPlan& plan, int card);

@@ -93,7 +93,12 @@ public:
     void fix(const rules::AtLeast& rule)
     {
         if (rule.done) {
-            for (const Fault& fault : verdict_.faults) put_in(*rule.done, fault.object, fault.first >= 0 ? fault.first : shelf_.end());
+            for (const Fault& fault : verdict_.faults) {
+                const int limit = fault.first >= 0 ? fault.first : shelf_.end();
+                const int mine = shelf_.set_otherwise(*rule.done, fault.object, limit);
+                if (mine >= 0) set_like_pattern(mine);
+                else put_in(*rule.done, fault.object, limit);
+            }
             return;
         }
         for (const Fault& fault : verdict_.faults) {

@@ -1,12 +1,15 @@
 #include "debrief/repair/shelf.hpp"
 
 #include "core/insist.hpp"
+#include "debrief/repair/lack.hpp"
 #include "job/card_key.hpp"
 #include "job/card_node.hpp"
+#include "rules/vocabulary.hpp"
 #include "text/language.hpp"
 #include "text/writing.hpp"
 
 #include <algorithm>
+#include <sstream>
 
 namespace flapdoor::debrief {
 
@@ -70,10 +73,32 @@ int Shelf::last_before(const std::string& step, int card, const std::string& obj
     return -1;
 }
 
+int Shelf::set_otherwise(const rules::Spot& spot, const std::string& object, int before) const
+{
+    if (spot.with.all.empty()) return -1;
+    rules::Spot any = spot;
+    any.with.all.clear();
+    const std::vector<rules::Occurrence> all = here_.find(any, object);
+    const auto found = std::find_if(all.rbegin(), all.rend(), [&](const rules::Occurrence& o) { return o.entry >= 0 && o.entry < before && !settings_of_twin(o.entry).empty(); });
+    return found == all.rend() ? -1 : found->entry;
+}
+
+/// How the site stood at the beginning is no card's doing, though one begins then.
+int Shelf::changer_at(Time when, const std::string& state) const
+{
+    const int found = here_.entry_at(when, state);
+    const rules::StateWords* words = rules::find_state(state);
+    if (found < 0 || words == nullptr || words->steps.empty()) return found;
+    std::istringstream steps{std::string(words->steps)};
+    for (std::string step; steps >> step;)
+        if (step == entry(found).step) return found;
+    return -1;
+}
+
 int Shelf::changed_by(const std::string& state, const std::string& object, bool holds, Time when) const
 {
     for (const job::StateChange& change : shop_.log.states)
-        if (change.at == when && change.state == state && (object.empty() || change.object == object) && change.holds == holds) return here_.entry_at(when, state);
+        if (change.at == when && change.state == state && (object.empty() || change.object == object) && change.holds == holds) return changer_at(when, state);
     return -1;
 }
 
@@ -81,7 +106,7 @@ int Shelf::first_to_bring_about(const std::string& state, const std::string& obj
 {
     for (const job::StateChange& change : shop_.log.states) {
         if (change.state != state || (!object.empty() && change.object != object) || change.holds != wanted) continue;
-        if (const int by = here_.entry_at(change.at, state); by >= from) return by;
+        if (const int by = changer_at(change.at, state); by >= from) return by;
     }
     return -1;
 }
@@ -209,7 +234,7 @@ std::optional<int> Shelf::earlier_place(int card, int before) const
     return std::nullopt;
 }
 
-std::vector<PlanEdit> Shelf::staging_for(const job::Card& card, int place) const { return staging(supplies_of(card), place); }
+std::vector<PlanEdit> Shelf::staging_for(const job::Card& card, int place) const { return staging(shop_.plan, supplies_of(card), place); }
 
 std::vector<PlanEdit> Shelf::staging_for(const std::vector<std::pair<std::string, text::Node>>& values, int place) const
 {
@@ -217,24 +242,7 @@ std::vector<PlanEdit> Shelf::staging_for(const std::vector<std::pair<std::string
     for (const auto& [key, value] : values)
         if (const auto* name = std::get_if<std::string>(&value.value))
             if (job::find_by_id(shop_.scenario.supplies, job::SupplyId{*name}) != nullptr) names.push_back(*name);
-    return staging(names, place);
-}
-
-std::vector<PlanEdit> Shelf::staging(const std::vector<std::string>& supplies, int place) const
-{
-    const auto stage = std::find_if(shop_.plan.cards.begin(), shop_.plan.cards.end(), [](const job::Card& c) { return std::holds_alternative<job::StageTools>(c.step); });
-    if (stage == shop_.plan.cards.end() || stage - shop_.plan.cards.begin() >= place) return {};
-    const text::Node node = job::card_node(*stage);
-    const text::Node* brought = value_in(node, "supplies");
-    text::Array all = brought != nullptr ? std::get<text::Array>(brought->value) : text::Array{};
-    const std::size_t before = all.size();
-    for (const std::string& name : supplies)
-        if (std::none_of(all.begin(), all.end(), [&](const text::Node& there) { return text::plain_text(there) == name; })) all.push_back(text::leaf_node(name));
-    if (all.size() == before) return {};
-    PlanEdit edit;
-    edit.card = static_cast<int>(stage - shop_.plan.cards.begin());
-    edit.values.emplace_back("supplies", text::list_node(std::move(all)));
-    return {edit};
+    return staging(shop_.plan, names, place);
 }
 
 }

@@ -33,6 +33,9 @@ public:
     int last_of(const rules::Spot& spot, const std::string& object) const;
     /// The last card of that kind before another one, about that bag where the object is one; -1 when there is none.
     int last_before(const std::string& step, int card, const std::string& object) const;
+    /// The last card before another one that a spot would speak of but for its settings, and that the pattern has with others; -1 when there is
+    /// none.
+    int set_otherwise(const rules::Spot& spot, const std::string& object, int before) const;
     /// The card by which a state became so at that time; -1 when no card did.
     int changed_by(const std::string& state, const std::string& object, bool holds, Time at) const;
     /// The first card not before `from` that makes a state hold (or not); -1 when none does.
@@ -69,7 +72,7 @@ public:
     const job::LogEntry& entry(int index) const { return shop_.log.entries.at(static_cast<std::size_t>(index)); }
 
 private:
-    std::vector<PlanEdit> staging(const std::vector<std::string>& supplies, int place) const;
+    int changer_at(Time when, const std::string& state) const;
 
     const RepairShop& shop_;
     rules::Evidence here_;

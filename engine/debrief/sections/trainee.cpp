@@ -56,7 +56,9 @@ std::string effect(const Report& report, const FaultLine& fault)
     const double all = static_cast<double>(report.what_ifs->base.outside.lead.count);
     if (out > 0.0 && all > 0.0 && out / all >= 0.01) text = say_with("Done right, {} of the lead that got out would have stayed in.", text::show_percent(std::min(1.0, out / all)));
     else text = say("Done right, about as much lead would have got out in this run.");
-    if (!line.how_often.empty()) text += " " + say_with("With other luck it does harm in {} runs.", line.how_often);
+    if (line.how_often.empty()) return text;
+    text += " ";
+    text += harmful_runs(*what_if) > 0 ? say_with("With other luck it does harm in {} runs.", line.how_often) : std::string(say("Other luck makes no difference."));
     return text;
 }
 
@@ -111,6 +113,7 @@ Element where_it_went(const Report& report)
     }
     if (told > 0) left.add(ways.add(std::move(rows)));
     else left.add(piece("p", say("In this run no lead left the work area.")));
+    if (!report.maps.empty()) left.add(floor_map_key(320.0));
     columns.add(std::move(left));
     if (!report.maps.empty()) {
         const MapShot& shot = report.maps.back();
@@ -118,6 +121,7 @@ Element where_it_went(const Report& report)
         figure.add(Element("figcaption").say(say_with("Lead on the floor at the end, {}", text::show_clock(shot.frame.at))));
         MapLook look;
         look.width = 300.0;
+        look.has_key = false;
         figure.add(floor_map({report.scenario, report.rasters, report.work_room, shot.frame, std::string(say("Floor map at the end"))}, look));
         columns.add(std::move(figure));
     }
