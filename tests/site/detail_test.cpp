@@ -55,9 +55,11 @@ Mean over_seeds(double detail, const Figure& figure)
 TEST_CASE("less detail is fewer parcels of the same dust", "[detail]")
 {
     const Site full = worked(1.0, 1), quarter = worked(0.25, 1), tenth = worked(0.1, 1), least = worked(0.01, 1);
-    CHECK(static_cast<double>(quarter.luck.count(Stream::emission)) / static_cast<double>(full.luck.count(Stream::emission)) == Approx(0.25).epsilon(0.02));
-    CHECK(static_cast<double>(tenth.luck.count(Stream::emission)) / static_cast<double>(full.luck.count(Stream::emission)) == Approx(0.1).epsilon(0.25));   // whole ticks
-    CHECK(least.luck.count(Stream::emission) < tenth.luck.count(Stream::emission));
+    // Parcels of the work go with the detail, to whole ticks; what feet whirl up is a puff each at any detail.
+    const auto drawn = [](const Site& site) { return static_cast<double>(site.luck.count(Stream::emission)); };
+    CHECK((drawn(full) - drawn(quarter)) / (drawn(full) - drawn(tenth)) == Approx(0.75 / 0.9).epsilon(0.05));
+    CHECK(drawn(quarter) < 0.5 * drawn(full));
+    CHECK(drawn(least) < drawn(tenth));
     for (const Site* site : {&quarter, &tenth, &least}) {
         CHECK(site->ledger.released() == full.ledger.released());
         CHECK(site->ledger.closes());

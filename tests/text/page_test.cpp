@@ -101,7 +101,7 @@ TEST_CASE("shapes are written with short coordinates")
     CHECK(svg::path("M0 0L1 1").html() == R"(<path d="M0 0L1 1"></path>)");
     CHECK(svg::label({1, 2}, "a<b", svg::Anchor::end, 12).html() == R"(<text x="1" y="2" font-size="12" text-anchor="end">a&lt;b</text>)");
     CHECK(svg::drawing(10, 20, "T", "D").html() ==
-          "<svg viewBox=\"0 0 10 20\" width=\"10\" role=\"img\">\n<title>T</title>\n<desc>D</desc>\n</svg>");
+          "<svg viewBox=\"0 0 10 20\" width=\"10\" role=\"img\" aria-label=\"T\">\n<title>T</title>\n<desc>D</desc>\n</svg>");
 }
 
 TEST_CASE("the width of text is told well enough to place it")
