@@ -14,6 +14,8 @@ namespace {
 using text::say;
 using text::say_with;
 
+constexpr Time least_cleaned_again = 1.0_min;
+
 /// Does it go one way in some light runs and the other way in others?
 bool goes_either_way(const WhatIf& what_if, Compared what)
 {
@@ -37,7 +39,7 @@ std::string why_better_with_it(const WhatIf& what_if)
     const bool is_room = better.back() != Compared::outside;
     if (is_room && did_harm(what_if, Compared::outside)) reasons.emplace_back(say("Less lies in the room because more of it got out."));
     if (what_if.cleans_itself) reasons.emplace_back(say("The card that should not be there takes dust and chips up too; without it they lie there for the next one."));
-    if (what_if.cleaned_more > 0) reasons.emplace_back(say("With the mistake the room failed and was cleaned once more."));
+    if (is_room && what_if.cleaned_again > least_cleaned_again) reasons.emplace_back(say("With the mistake more failed a check and was cleaned again."));
     if (is_out && what_if.other_way) reasons.push_back(say_with("Without the mistake more got out another way: {}.", say(word_of(*what_if.other_way))));
     if (reasons.empty() && what_if.paired_before.empty()) reasons.emplace_back(say("What looks better with the mistake may be luck; light runs would tell."));
     if (reasons.empty()) reasons.emplace_back(say("With other cards or times all that follows meets other air and other feet; no single cause stands out."));

@@ -175,12 +175,15 @@ Branch branch_made_up(WhatIf& what_if, const drill::Trunk& trunk)
 bool is_cleaning(std::string_view step)
 {
     const rules::StepWords* words = rules::find_step(step);
-    return words != nullptr && (words->phase == job::Phase::cleaning || step == job::ReClean::name);
+    return words != nullptr && words->phase == job::Phase::cleaning;
 }
 
-int cleanings(const job::RunLog& log)
+Time cleaning_again(const job::RunLog& log)
 {
-    return static_cast<int>(std::count_if(log.entries.begin(), log.entries.end(), [](const job::LogEntry& entry) { return entry.outcome == job::Outcome::done && is_cleaning(entry.step); }));
+    Time sum{};
+    for (const job::LogEntry& entry : log.entries)
+        if (entry.outcome == job::Outcome::done && entry.step == job::ReClean::name) sum += entry.end - entry.start;
+    return sum;
 }
 
 /// What else came of the mistake, for whoever wonders about its figures.
@@ -189,14 +192,12 @@ void look_aside(WhatIf& what_if, const drill::Trunk& trunk, const drill::Run& ru
     const bool is_put_in = what_if.kind == Kind::put_in;
     const drill::Run& with = is_put_in ? run : trunk.run;
     const drill::Run& without = is_put_in ? trunk.run : run;
-    int own = 0;
     for (const PlanEdit& edit : what_if.edits) {
         if (edit.kind != (is_put_in ? PlanEdit::Kind::put_in : PlanEdit::Kind::leave_out)) continue;
         const job::Card& card = is_put_in ? edit.put : trunk.run.plan.cards.at(static_cast<std::size_t>(edit.card));
-        if (std::visit([](const auto& step) { return is_cleaning(step.name); }, card.step)) ++own;
+        if (std::visit([](const auto& step) { return is_cleaning(step.name); }, card.step)) what_if.cleans_itself = true;
     }
-    what_if.cleans_itself = own > 0;
-    what_if.cleaned_more = std::max(0, cleanings(with.site.log) - cleanings(without.site.log) - own);
+    what_if.cleaned_again = std::max(Time{}, cleaning_again(with.site.log) - cleaning_again(without.site.log));
     const Outcome more = outcome(with), less = outcome(without);
     Picograms most{};
     for (const PathwayLine& line : less.pathways) {

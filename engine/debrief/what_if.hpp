@@ -42,7 +42,7 @@ struct WhatIf {
     std::vector<std::string> still_broken;  ///< the rules that do not hold
     std::vector<std::string> refused;       ///< cards that could not be carried out and could before, with the reason
     bool is_done = true;                    ///< no card that the edits set, move or put in is among them
-    int cleaned_more = 0;                   ///< cards of cleaning done with the mistake beyond those without it, its own left out
+    Time cleaned_again{};                   ///< spent on cleaning again what failed a check, more with the mistake than without; not below zero
     bool cleans_itself = false;             ///< the mistake is a card of cleaning too many
     std::optional<dust::Pathway> other_way; ///< by which most more got out without the mistake
     Figures before, after;                  ///< without and with the edits, full detail

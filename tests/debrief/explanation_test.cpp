@@ -49,8 +49,8 @@ TEST_CASE("where something looks better with the mistake, the reason is told")
     CHECK(speaks_of(swept, "takes dust and chips up too"));
 
     WhatIf failed = repaired(figures(20.0, 20.0, 50.0), figures(20.0, 40.0, 50.0));
-    failed.cleaned_more = 2;
-    CHECK(speaks_of(failed, "was cleaned once more"));
+    failed.cleaned_again = 40.0_min;
+    CHECK(speaks_of(failed, "was cleaned again"));
 
     WhatIf bag = repaired(figures(20.0, 20.0, 50.0), figures(80.0, 20.0, 50.0));
     bag.other_way = dust::Pathway::bag;
