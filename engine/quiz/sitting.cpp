@@ -5,6 +5,8 @@
 #include "text/reading.hpp"
 #include "text/writing.hpp"
 
+#include <filesystem>
+
 namespace flapdoor::quiz {
 
 Answered answered(const PaperItem& item, Response response, Time took)
@@ -23,6 +25,21 @@ SittingResult begin_sitting(const Paper& paper, std::string person, std::string 
     sitting.begun = std::move(begun);
     sitting.feedback = paper.feedback;
     return sitting;
+}
+
+Result<SittingResult> kept_or_begun(const Paper& paper, const std::string& path, std::string person, std::string now)
+{
+    std::error_code error;
+    if (!std::filesystem::exists(path, error)) return begin_sitting(paper, std::move(person), std::move(now));
+    Result<SittingResult> kept = load_sitting(path);
+    if (!kept) return kept;
+    const std::string wanted = to_hex(fingerprint(paper));
+    if (kept->paper == wanted && kept->answers.size() <= paper.items.size()) return kept;
+    Problem problem;
+    problem.where.file = path;
+    problem.expected = "a sitting of this paper, " + wanted;
+    problem.found = "one of paper " + kept->paper + ": banks, drills or seed have changed; name another file";
+    return failed(std::move(problem));
 }
 
 Result<SittingResult> read_sitting(std::string_view text, const std::string& file_name) { return text::read_document<SittingResult>(text, file_name); }

@@ -82,6 +82,10 @@ Answered answered(const PaperItem& item, Response response, Time took);
 /// Begins a sitting of that paper.
 SittingResult begin_sitting(const Paper& paper, std::string person, std::string begun);
 
+/// What that file keeps of this paper, or a new beginning when there is no file; problems when it does not read or keeps a sitting of another paper.
+/// @param now  date and time, RFC 3339: of a new beginning
+Result<SittingResult> kept_or_begun(const Paper& paper, const std::string& path, std::string person, std::string now);
+
 Result<SittingResult> read_sitting(std::string_view text, const std::string& file_name);
 Result<SittingResult> load_sitting(const std::string& path);
 

@@ -27,13 +27,13 @@ quiz::Paper paper_of(std::initializer_list<const char*> ids, quiz::Feedback feed
 
 /// A screen on its stage, with what it kept.
 struct Sat {
-    std::shared_ptr<QuizScreen> screen;
     std::shared_ptr<std::size_t> kept = std::make_shared<std::size_t>(0);
+    std::shared_ptr<QuizScreen> screen;
     Rehearsal stage;
 
     explicit Sat(const quiz::Paper& paper, quiz::SittingResult sitting)
         : screen(std::make_shared<QuizScreen>(paper, std::move(sitting), [kept = kept](const quiz::SittingResult& now) { *kept = now.answers.size(); })),
-          stage([screen = screen](Ui& ui) { screen->play(ui); })
+          stage([screen = screen](Ui& ui) { screen->play(ui, ui.screen()); })
     {
         stage.input.size = {1100.0F, 800.0F};
         stage.frame();
@@ -124,6 +124,7 @@ TEST_CASE("by mouse: options, buttons and the plan")
     // The middle of the plan is the middle of what it shows: bedroom, hall and closet, 0 to 13.5 ft and -2.5 to 16 ft, and an arch.
     CHECK(std::fabs((pointed->x - 6.75_ft) / 1.0_ft) < 1.5);
     CHECK(std::fabs((pointed->y - 6.75_ft) / 1.0_ft) < 1.5);
+    sat.stage.frame();
     sat.stage.click("leave-out");
     CHECK(std::holds_alternative<quiz::LeftOut>(sat.last().response));
 }

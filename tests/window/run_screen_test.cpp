@@ -235,7 +235,7 @@ TEST_CASE("all labels fit, and no control stands outside the window or on anothe
         for (const float scale : {1.0F, 1.5F, 2.0F}) {
             PlayedRun run(scale, size);
             run.go_to(12.4);
-            for (const Page page : {Page::plan, Page::section, Page::steps, Page::faults, Page::marks, Page::dust}) {
+            for (const Page page : {Page::plan, Page::section, Page::steps, Page::faults, Page::marks, Page::dust, Page::what_if}) {
                 run.show(page);
                 CAPTURE(text::code_of(language), size.x, scale, static_cast<int>(page));
                 for (const std::string& cut : run.stage.ui->cut_words()) UNSCOPED_INFO("cut: " << cut);

@@ -92,6 +92,12 @@ TEST_CASE("a whole drill is played by mouse alone")
     CHECK(played.find("result")->label == "not passed");
     CHECK_FALSE(fs::exists(unfinished_file(folder.places, "one-window")));
     check_kept_run(folder.places, 3);
+    // What each mistake did, although most supplies that would mend them were left behind.
+    REQUIRE(played.find("mode/compare") != nullptr);
+    played.stage.click("sheet/what-if");
+    played.settle();
+    REQUIRE(played.click("what-if/ask", "what-ifs"));
+    REQUIRE(played.wait_until([&] { return played.find("what-if-1") != nullptr; }));
 }
 
 TEST_CASE("a whole drill is played by keyboard alone")

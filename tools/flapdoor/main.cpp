@@ -88,6 +88,9 @@ int main(int argc, char** argv)
     quiz->add_option("--print", quizzed.print, "write paper, answer sheet and key as pages into this folder instead");
     quiz->add_flag("--practice", quizzed.is_practice, "feedback after each answer");
     quiz->add_flag("--untimed", quizzed.is_untimed, "without the paper's time limit");
+#ifdef FLAPDOOR_HAS_WINDOW
+    quiz->add_flag("--window", quizzed.is_in_window, "ask in the window");
+#endif
     quiz->add_option("--width", quizzed.width, "columns of the text (default: the terminal's)")->check(CLI::Range(60, 400));
 
     const command::QuizVerbs around_quiz(app);

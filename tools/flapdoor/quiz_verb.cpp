@@ -2,7 +2,6 @@
 
 #include "places.hpp"
 
-#include "core/hash.hpp"
 #include "quiz/blueprint.hpp"
 #include "quiz/print/pages.hpp"
 #include "quiz/sitting.hpp"
@@ -10,6 +9,10 @@
 #include "text/atomic_file.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
+
+#ifdef FLAPDOOR_HAS_WINDOW
+#include "window/show.hpp"
+#endif
 
 #include <fmt/format.h>
 
@@ -148,22 +151,6 @@ private:
     Time used_{};
 };
 
-/// What was kept of this paper, or a new beginning; problems when the file holds another paper's sitting.
-Result<quiz::SittingResult> begun_or_new(const quiz::Paper& paper, const std::string& file, const std::string& person)
-{
-    std::error_code error;
-    if (!std::filesystem::exists(file, error)) return quiz::begin_sitting(paper, person, now_utc());
-    Result<quiz::SittingResult> kept = quiz::load_sitting(file);
-    if (!kept) return kept;
-    const std::string wanted = to_hex(quiz::fingerprint(paper));
-    if (kept->paper == wanted && kept->answers.size() <= paper.items.size()) return kept;
-    Problem problem;
-    problem.where.file = file;
-    problem.expected = "a sitting of this paper, " + wanted;
-    problem.found = "one of paper " + kept->paper + ": banks, drills or seed have changed; name another file with --save";
-    return failed(std::move(problem));
-}
-
 }
 
 int sit_quiz(const QuizChoice& choice)
@@ -183,11 +170,14 @@ int sit_quiz(const QuizChoice& choice)
     if (choice.is_untimed) paper->limit.reset();
     if (!choice.print.empty()) return print_paper(*paper, choice.print);
     const std::string file = choice.save.empty() ? fmt::format("quiz-{}-{}.toml", file_name_from(paper->blueprint), paper->seed) : choice.save;
-    Result<quiz::SittingResult> sitting = begun_or_new(*paper, file, choice.person);
+    Result<quiz::SittingResult> sitting = quiz::kept_or_begun(*paper, file, choice.person, now_utc());
     if (!sitting) {
         tell(sitting.error());
         return bad_file;
     }
+#ifdef FLAPDOOR_HAS_WINDOW
+    if (choice.is_in_window) return window::show_quiz({scenario_folder(), own_folder(), "federal"}, std::move(*paper), std::move(*sitting), file);
+#endif
     return Sitter(*paper, std::move(*sitting), file, terminal_width(choice.width)).sit();
 }
 

@@ -70,6 +70,7 @@ struct QuizChoice {
     std::string print;                  ///< folder for paper, answer sheet and key; empty: ask on the terminal
     bool is_practice = false;           ///< feedback at once, whatever the blueprint says
     bool is_untimed = false;
+    bool is_in_window = false;          ///< asked in the window; only where it is built
     int width = 0;
 };
 /// Draws a paper and asks it on the terminal, or prints it. Goes on where it was stopped.

@@ -42,7 +42,10 @@ int window(const WindowChoice& choice)
         tell(inputs.error());
         return bad_file;
     }
-    if (choice.picture.empty()) return window::show_run(places(), *inputs, choice.seed);
+    if (choice.picture.empty()) {
+        Result<debrief::Inputs> careful = debrief::read_inputs(scenario, plan_path("good", scenario), book_paths(choice.books));
+        return window::show_run(places(), *inputs, choice.seed, careful ? std::optional(std::move(*careful)) : std::nullopt); // not every drill has one
+    }
     Time at{1e9};   // later than any run: its end
     if (!choice.at.empty()) {
         const Result<Time> asked = text::parse_quantity<Time>(choice.at, {"--at"});

@@ -6,8 +6,10 @@
 #include "core/insist.hpp"
 
 #include <algorithm>
+#include <chrono>
 #include <cstdio>
 #include <functional>
+#include <thread>
 
 namespace flapdoor::window {
 
@@ -15,6 +17,7 @@ namespace {
 
 constexpr int cannot_paint = 3;
 constexpr int frames_to_settle = 4; // lists scroll to their place from one frame to the next
+constexpr std::chrono::seconds longest_wait{60};
 
 int tell_problems(const Problems& problems)
 {
@@ -22,7 +25,8 @@ int tell_problems(const Problems& problems)
     return cannot_paint;
 }
 
-int paint(const PictureLook& look, const std::function<void(Ui&)>& play)
+/// @param is_waiting  true while something is still worked out that the picture is to show
+int paint(const PictureLook& look, const std::function<void(Ui&)>& play, const std::function<bool()>& is_waiting = [] { return false; })
 {
     insist(look.width >= 320 && look.height >= 320 && look.width <= 8192 && look.height <= 8192, "a picture of a screen is 320 to 8192 pixels wide and high");
     const Result<FontFiles> fonts = find_fonts(asset_folders(program_file(), FLAPDOOR_SOURCE_DIR "/assets"));
@@ -31,10 +35,15 @@ int paint(const PictureLook& look, const std::function<void(Ui&)>& play)
     if (!ui) return tell_problems(ui.error());
     FrameInput input;
     input.size = {static_cast<float>(look.width), static_cast<float>(look.height)};
-    for (int frame = 0; frame < frames_to_settle; ++frame) {
+    const auto begin = std::chrono::steady_clock::now();
+    const auto waits = [&] { return is_waiting() && std::chrono::steady_clock::now() - begin < longest_wait; };
+    for (int left = frames_to_settle; left > 0; --left) {
         (*ui)->begin_frame(input);
         play(**ui);
         (*ui)->end_frame();
+        if (!waits()) continue;
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+        left = frames_to_settle;
     }
     const Result<std::filesystem::path> saved = save_png((*ui)->picture_of_frame(), look.file);
     return saved ? 0 : tell_problems(saved.error());
@@ -55,6 +64,7 @@ constexpr NamedScreen screens[] = {
     {"order", [](Shell& shell, Sitting sitting) { return order_screen(shell, std::move(sitting)); }},
     {"spot", [](Shell& shell, Sitting sitting) { return spot_screen(shell, std::move(sitting)); }},
     {"class", [](Shell& shell, Sitting sitting) { return class_screen(shell, std::move(sitting)); }},
+    {"quiz", [](Shell& shell, Sitting) { return quiz_start_screen(shell); }},
 };
 
 }
@@ -79,7 +89,7 @@ int picture_screen(Places places, const std::string& name, Sitting sitting, cons
     insist(found != std::end(screens), "the screen has a name that is known");
     Shell shell(std::move(places));
     shell.go_to(found->make(shell, std::move(sitting)));
-    return paint(look, [&](Ui& ui) { shell.play(ui); });
+    return paint(look, [&](Ui& ui) { shell.play(ui); }, [&] { return shell.is_moving(); });
 }
 
 }

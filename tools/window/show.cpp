@@ -143,10 +143,17 @@ int show(Places places)
     return open_window(shell);
 }
 
-int show_run(Places places, const debrief::Inputs& inputs, std::uint64_t seed)
+int show_run(Places places, const debrief::Inputs& inputs, std::uint64_t seed, std::optional<debrief::Inputs> careful)
 {
     Shell shell(std::move(places));
-    shell.go_to(watch_screen(shell, inputs, seed));
+    shell.go_to(watch_screen(shell, inputs, seed, std::move(careful)));
+    return open_window(shell);
+}
+
+int show_quiz(Places places, quiz::Paper paper, quiz::SittingResult sitting, std::filesystem::path file)
+{
+    Shell shell(std::move(places));
+    shell.go_to(sitting_screen(shell, std::move(paper), std::move(sitting), std::move(file)));
     return open_window(shell);
 }
 

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 
 namespace flapdoor::window {
@@ -13,7 +14,11 @@ namespace flapdoor::window {
 int show(Places places);
 
 /// The same with a plan that is carried out meanwhile and then played.
-int show_run(Places places, const debrief::Inputs& inputs, std::uint64_t seed);
+/// @param careful  the careful plan of the same drill, where there is one
+int show_run(Places places, const debrief::Inputs& inputs, std::uint64_t seed, std::optional<debrief::Inputs> careful = {});
+
+/// The same with a paper of questions. @param file  keeps the answers after each one
+int show_quiz(Places places, quiz::Paper paper, quiz::SittingResult sitting, std::filesystem::path file);
 
 /// Measures how long frames of several scenes take and prints a table. Needs a display.
 /// @return exit code: 0, or 3 when fonts, display or drills are missing (told on stderr)

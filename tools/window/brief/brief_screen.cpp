@@ -6,6 +6,8 @@
 #include "window/widgets/chips.hpp"
 #include "window/widgets/panel.hpp"
 
+#include "debrief/wording.hpp"
+
 #include <algorithm>
 
 namespace flapdoor::window {
@@ -82,7 +84,7 @@ private:
     {
         words(ui, say("Not everything here is right for the job, and what you leave behind is not there later."));
         std::vector<Option> options;
-        for (const job::Supply& supply : scenario().supplies) options.push_back({.name = supply.id.name, .label = std::string(say(supply.title))});
+        for (const job::Supply& supply : scenario().supplies) options.push_back({.name = supply.id.name, .label = debrief::as_sentence(std::string(say(supply.title)))});
         choose_chips(ui, "take", options, is_taken_);
     }
 

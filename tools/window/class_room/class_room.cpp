@@ -97,7 +97,10 @@ void ClassRoom::ask(Ui& ui, const Box& box)
         if (button(ui, "ask-next", say("What next?"), {.emphasis = Emphasis::primary, .icon = Icon::people, .width = -1.0F, .hint = say("Which cards may come next (N)")})) ask_next();
         if (button(ui, "ask-where", say("Where will it go?"), {.icon = Icon::dust, .width = -1.0F, .hint = say("Which rooms gain lead (W)")})) ask_where();
         if (wants_next_) aside(ui, say("The careful run is being carried out; the question comes in a moment ..."));
-        if (!question_ && playback_.is_at_end()) words(ui, say("The run is over."));
+        if (question_ || !playback_.is_at_end()) return;
+        rule(ui);
+        words(ui, say("The run is over."));
+        if (button(ui, "class-debrief", say("To the debrief"), {.icon = Icon::forward, .width = -1.0F})) wants_debrief_ = true;
     });
 }
 

@@ -22,6 +22,7 @@ public:
     Playback& playback() { return playback_; }
     const std::optional<ClassQuestion>& question() const { return question_; }
     ReferenceRun& careful() { return careful_; }
+    bool wants_debrief() const { return wants_debrief_; }    ///< asked for when the run is over
     bool is_moving() const { return playback_.is_playing() || careful_.is_under_way(); }
 
 private:
@@ -39,6 +40,7 @@ private:
     VoteSheet sheet_;
     DustPictures dust_;
     ViewKind view_ = ViewKind::there;
+    bool wants_debrief_ = false;
     bool wants_next_ = false;   ///< asked before the careful run was there
 };
 

@@ -1,9 +1,8 @@
 #pragma once
 
-#include "window/run/story.hpp"
+#include "window/shell/side_job.hpp"
 
 #include <cstdint>
-#include <future>
 #include <memory>
 
 namespace flapdoor::window {
@@ -12,17 +11,18 @@ namespace flapdoor::window {
 class ReferenceRun {
 public:
     /// @param careful  of the same scenario as the run it is laid beside
-    ReferenceRun(debrief::Inputs careful, std::uint64_t seed);
+    ReferenceRun(debrief::Inputs careful, std::uint64_t seed) : careful_(std::move(careful)), seed_(seed) {}
 
     /// The run, or null while it is being carried out.
     const std::shared_ptr<const Story>& story();
-    bool is_under_way() const { return job_.valid(); }
+    const debrief::Inputs& inputs() const { return careful_; }
+    bool is_under_way() const { return job_ != nullptr; }
     void wait(); ///< for tests and pictures
 
 private:
-    std::shared_ptr<const debrief::Inputs> careful_;
+    debrief::Inputs careful_;
     std::uint64_t seed_;
-    std::future<std::shared_ptr<const Story>> job_;
+    std::unique_ptr<SideJob> job_;
     std::shared_ptr<const Story> story_;
 };
 

@@ -113,7 +113,8 @@ void BagCloseUp::figures(Ui& ui, const site::BagHandled& handled)
 CloseUpEnd BagCloseUp::sheet(Ui& ui, const Box& box)
 {
     CloseUpEnd end = CloseUpEnd::goes_on;
-    panel(ui, "bag-moves", box, {.title = say("Close the bag, move by move"), .padding = 14.0F}, [&] {
+    panel(ui, "bag-moves", box, {.padding = 14.0F}, [&] {
+        strong(ui, say("Close the bag, move by move"));
         const site::BagHandled handled = site::handled(in_hand_, is_looked_over_);
         fault_notes(ui, handled.faults);
         if (is_looked_over_ && handled.faults.empty()) mark(ui, Standing::good, say("Closed as taught"));

@@ -84,7 +84,8 @@ void FlapCloseUp::drawing(Ui& ui, const Box& box)
 CloseUpEnd FlapCloseUp::sheet(Ui& ui, const Box& box)
 {
     CloseUpEnd end = CloseUpEnd::goes_on;
-    panel(ui, "flap-moves", box, {.title = say("Hang the flap door, move by move"), .padding = 14.0F}, [&] {
+    panel(ui, "flap-moves", box, {.padding = 14.0F}, [&] {
+        strong(ui, say("Hang the flap door, move by move"));
         const site::FlapHandled handled = site::handled(in_hand_, is_looked_over_);
         fault_notes(ui, handled.faults);
         if (is_looked_over_ && handled.faults.empty()) mark(ui, Standing::good, say("Hung as taught"));

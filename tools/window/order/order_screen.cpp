@@ -205,7 +205,7 @@ private:
     void nearest(Ui& ui)
     {
         const rules::MarkingSheet& sheet = story_->report.sheet;
-        if (button(ui, "to-debrief", say("To the debrief"), {.emphasis = Emphasis::primary})) return shell_.go_to(debrief_screen(shell_, story_));
+        if (button(ui, "to-debrief", say("To the debrief"), {.emphasis = Emphasis::primary})) return shell_.go_to(debrief_screen(shell_, story_, sitting_.drill->careful));
         ui.beside(8.0F);
         if (button(ui, "again", say("Change the order"))) return again();
         ui.gap(6.0F);
@@ -220,7 +220,7 @@ private:
         const Theme& t = ui.theme();
         Canvas canvas = ui.canvas();
         const debrief::StepLine* line = step.entry >= 0 ? &story_->report.steps[static_cast<std::size_t>(step.entry)] : nullptr;
-        const std::string title(line ? say(line->title) : say(step.missing));
+        const std::string title = line ? std::string(say(line->title)) : step.missing.said();
         const std::string number = line ? std::to_string(line->number) : std::string("+");
         const std::string detail = line ? story_->words[static_cast<std::size_t>(step.entry)].detail : std::string(say("to be put in"));
         const std::string_view mark = step.is_moved ? (line ? say("moves here") : say("put in here")) : std::string_view();

@@ -41,7 +41,7 @@ std::vector<Verdict> verdicts_of(const std::vector<quiz::Lettered>& list, const 
     return verdicts;
 }
 
-void choose_among(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+void choose_among(Ui& ui, const std::vector<quiz::Lettered>& list, AnswerInHand& draft, bool is_told)
 {
     const std::vector<Option> options = options_of(list, !is_told);
     std::vector<bool> chosen(list.size(), false);
@@ -55,7 +55,7 @@ void choose_among(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft,
     }
 }
 
-void tick(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+void tick(Ui& ui, const std::vector<quiz::Lettered>& list, AnswerInHand& draft, bool is_told)
 {
     const std::vector<Option> options = options_of(list, !is_told);
     if (!is_told)
@@ -64,7 +64,7 @@ void tick(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is
     if (choose_several(ui, "answer", options, shown, is_told ? verdicts_of(list, draft.ticked) : std::vector<Verdict>{}) && !is_told) draft.ticked = shown;
 }
 
-void lay(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_told)
+void lay(Ui& ui, const std::vector<quiz::Lettered>& list, AnswerInHand& draft, bool is_told)
 {
     std::vector<CardFace> faces;
     for (std::size_t i = 0; i < draft.order.size(); ++i) {
@@ -82,14 +82,14 @@ void lay(Ui& ui, const std::vector<quiz::Lettered>& list, Draft& draft, bool is_
     }
 }
 
-void type(Ui& ui, const quiz::Question& question, Draft& draft, bool is_told)
+void type(Ui& ui, const quiz::Question& question, AnswerInHand& draft, bool is_told)
 {
     text_field(ui, "answer", quiz::wanted_text(question), draft.typed, {.width = 320.0F, .is_enabled = !is_told});
 }
 
 }
 
-void answer_panel(Ui& ui, const quiz::Question& question, Draft& draft, const quiz::Response* told)
+void answer_panel(Ui& ui, const quiz::Question& question, AnswerInHand& draft, const quiz::Response* told)
 {
     const bool is_told = told != nullptr;
     const std::vector<quiz::Lettered> list = quiz::lettered(question);

@@ -18,7 +18,7 @@ struct Scale {
 
     float per_meter() const { return std::min(box.width() / static_cast<float>(window.width.si), box.height() / static_cast<float>(window.depth.si)); }
     Point at(plan::Point p) const { return {box.low.x + static_cast<float>((p.x - window.west).si) * per_meter(), box.low.y + static_cast<float>((window.north() - p.y).si) * per_meter()}; }
-    Box at(const plan::Rect& r) const { return {at({r.west, r.north()}), at({r.east(), r.south})}; }
+    Box at(const plan::Rect& r) const { return {at(plan::Point{r.west, r.north()}), at(plan::Point{r.east(), r.south})}; }
     plan::Point back(Point p) const
     {
         return {window.west + 1.0_m * static_cast<double>((p.x - box.low.x) / per_meter()), window.north() - 1.0_m * static_cast<double>((p.y - box.low.y) / per_meter())};
@@ -55,7 +55,7 @@ void draw_rooms(Ui& ui, Canvas& canvas, const job::Scenario& site, const Scale& 
     }
 }
 
-void draw_letters(Ui& ui, Canvas& canvas, const quiz::PointAtPlan& asked, const Draft& draft, const Scale& scale, bool is_told)
+void draw_letters(Ui& ui, Canvas& canvas, const quiz::PointAtPlan& asked, const AnswerInHand& draft, const Scale& scale, bool is_told)
 {
     const Theme& t = ui.theme();
     for (std::size_t i = 0; i < asked.regions.size(); ++i) {
@@ -78,7 +78,7 @@ void draw_letters(Ui& ui, Canvas& canvas, const quiz::PointAtPlan& asked, const 
 
 }
 
-void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, Draft& draft, bool is_told)
+void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, AnswerInHand& draft, bool is_told)
 {
     Scale scale{quiz::plan_window(asked), {}};
     const float width = std::min(ui.width_left(), ui.px(520.0F));

@@ -1,12 +1,12 @@
 #pragma once
 
-#include "window/quiz/draft.hpp"
+#include "window/quiz/answer_in_hand.hpp"
 #include "window/stage/ui.hpp"
 
 namespace flapdoor::window {
 
 /// The plan of a drill, north up, with the lettered places; a click points. By key the letters do the same.
 /// @param is_told  shows the right places; nothing can be pointed at any more
-void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, Draft& draft, bool is_told);
+void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, AnswerInHand& draft, bool is_told);
 
 }

@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace flapdoor::window {
@@ -89,17 +90,12 @@ void QuizScreen::run_out_of_time()
     go_on();
 }
 
-void QuizScreen::head(Ui& ui, const Box& box) const
+std::string QuizScreen::progress() const
 {
-    const Theme& t = ui.theme();
-    Canvas canvas = ui.canvas();
-    const Box line = middle_of(ui, box);
-    canvas.text_in(line, quiz::shown(paper_.title), TextStyle::title, t.ink);
-    std::string right = is_over() ? say_with("seed {}", std::to_string(paper_.seed)) : fmt::format("{} / {}", at_ + 1, paper_.items.size());
-    if (paper_.limit && !is_over()) right += "   " + say_with("{} left", text::show(1.0_min * static_cast<double>(static_cast<int>((*paper_.limit - used_) / 1.0_min + 1.0))));
-    canvas.text_in(line, right, TextStyle::strong, t.muted, Align::right);
-    ui.note({"progress", Role::text, right, {}, line});
-    canvas.line({line.low.x, line.high.y}, line.high, t.ink, ui.px(1.4F));
+    if (is_over()) return std::string(say("done"));
+    std::string told = fmt::format("{} / {}", at_ + 1, paper_.items.size());
+    if (paper_.limit) told += "  \xC2\xB7  " + say_with("{} left", text::show(1.0_min * std::ceil((*paper_.limit - used_) / 1.0_min - 1e-9)));
+    return told;
 }
 
 void QuizScreen::feedback(Ui& ui) const
@@ -127,18 +123,20 @@ void QuizScreen::buttons(Ui& ui, const Box& box)
 {
     const Box line = middle_of(ui, box);
     ui.go_to({line.low.x, line.center().y - ui.px(20.0F)});
-    const bool is_entered = ui.shortcut(Key::enter);
+    // Enter answers from anywhere, but presses a button that the keyboard is on.
     if (told_) {
         const bool is_last = sitting_.answers.size() == paper_.items.size();
-        if (button(ui, "go-on", say(is_last ? "Result" : "Go on"), {.emphasis = Emphasis::primary, .hint = say("Enter")}) || is_entered) go_on();
+        if (button(ui, "go-on", is_last ? say("Result") : say("Go on"), {.emphasis = Emphasis::primary, .hint = say("Enter")}) || ui.shortcut(Key::enter)) go_on();
         return;
     }
     const auto response = response_of(item().question, draft_);
-    if (button(ui, "give", say("Answer"), {.emphasis = Emphasis::primary, .is_enabled = response.has_value(), .hint = say("Enter")}) || (is_entered && response)) return answer(*response);
+    const bool gives = button(ui, "give", say("Answer"), {.emphasis = Emphasis::primary, .is_enabled = response.has_value(), .hint = say("Enter")});
     ui.beside(12.0F);
-    if (button(ui, "leave-out", say("Leave it out"), {.hint = say("Counts as not answered")})) return answer(quiz::LeftOut{});
+    const bool leaves_out = button(ui, "leave-out", say("Leave it out"), {.hint = say("Counts as not answered")});
     ui.beside(12.0F);
-    if (button(ui, "stop", say("Stop"), {.emphasis = Emphasis::quiet, .hint = say("What you have answered is kept")})) wants_to_quit_ = true;
+    wants_to_quit_ = button(ui, "stop", say("Stop"), {.emphasis = Emphasis::quiet, .hint = say("What you have answered is kept")}) || wants_to_quit_;
+    if (leaves_out) return answer(quiz::LeftOut{});
+    if (response && (gives || ui.shortcut(Key::enter))) answer(*response);
 }
 
 void QuizScreen::results(Ui& ui, const Box& box)
@@ -161,20 +159,15 @@ void QuizScreen::results(Ui& ui, const Box& box)
     });
 }
 
-void QuizScreen::play(Ui& ui)
+void QuizScreen::play(Ui& ui, const Box& box)
 {
-    Box rest = ui.screen();
-    Canvas canvas = ui.canvas();
-    canvas.fill_box(rest, ui.theme().paper);
-    rest = rest.inset(ui.px(12.0F));
+    Box rest = box.inset(ui.px(12.0F));
     if (!is_over() && !told_) {
         const Time passed = 1.0_s * static_cast<double>(ui.input().seconds);
         used_ += passed;
         on_this_ += passed;
         if (paper_.limit && used_ >= *paper_.limit) run_out_of_time();
     }
-    head(ui, cut_top(rest, ui.px(52.0F)));
-    cut_top(rest, ui.px(12.0F));
     if (is_over()) return results(ui, rest);
     const Box foot = cut_bottom(rest, ui.px(64.0F));
     question(ui, rest);

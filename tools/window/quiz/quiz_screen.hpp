@@ -2,7 +2,7 @@
 
 #include "quiz/paper.hpp"
 #include "quiz/sitting.hpp"
-#include "window/quiz/draft.hpp"
+#include "window/quiz/answer_in_hand.hpp"
 #include "window/stage/ui.hpp"
 
 #include <functional>
@@ -16,9 +16,13 @@ public:
     /// @param keep  called after each answer with all of them, to save
     QuizScreen(quiz::Paper paper, quiz::SittingResult sitting, std::function<void(const quiz::SittingResult&)> keep);
 
-    /// One frame; goes between Ui::begin_frame and Ui::end_frame.
-    void play(Ui& ui);
+    /// One frame in a part of the screen, below a head that tells the progress; goes between Ui::begin_frame and Ui::end_frame.
+    void play(Ui& ui, const Box& box);
 
+    /// "3 / 10", and how much time is left; "done" after the last answer. In the language in force.
+    std::string progress() const;
+    /// True while a clock runs that is shown.
+    bool has_clock() const { return paper_.limit && !is_over() && !told_; }
     bool wants_to_quit() const { return wants_to_quit_; }
     const quiz::SittingResult& sitting() const { return sitting_; }
     Time time_used() const { return used_; }
@@ -30,7 +34,6 @@ private:
     void go_on();
     void run_out_of_time();
 
-    void head(Ui& ui, const Box& box) const;
     void question(Ui& ui, const Box& box);
     void feedback(Ui& ui) const;
     void buttons(Ui& ui, const Box& box);
@@ -40,7 +43,7 @@ private:
     quiz::SittingResult sitting_;
     std::function<void(const quiz::SittingResult&)> keep_;
     std::size_t at_ = 0;                    ///< question that is shown
-    Draft draft_;
+    AnswerInHand draft_;
     std::optional<quiz::Response> told_;    ///< practice: the answer whose feedback is shown
     Time used_{};                           ///< on answering, feedback left out
     Time on_this_{};

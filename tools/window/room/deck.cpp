@@ -124,7 +124,8 @@ const StepKind* deck(Ui& ui, const std::vector<DeckCard>& cards, std::string& fi
         if (touch.has_focus && i + 1 < shown.size() && ui.take_key(Key::down)) ui.focus_on("deck/" + std::string(shown[i + 1]->kind->name));
         if (touch.has_focus && ui.take_key(Key::up)) ui.focus_on(i == 0 ? "filter" : "deck/" + std::string(shown[i - 1]->kind->name));
     }
-    if (shown.empty()) aside(ui, say("No card has these words."));
+    if (cards.empty()) aside(ui, say("The cards are being dealt ..."));
+    else if (shown.empty()) aside(ui, say("No card has these words."));
     return picked;
 }
 

@@ -66,7 +66,7 @@ debrief::Job as_job(const debrief::Inputs& inputs, const drill::Attempt& attempt
     drill::Run run = attempt.run(title);
     rules::MarkingSheet sheet = rules::marking_sheet(inputs.book, inputs.scenario, run.site.log);
     debrief::Outcome outcome = debrief::outcome(run);
-    return {std::move(run), std::move(sheet), std::move(outcome), attempt.film()};
+    return {std::move(run), std::move(sheet), std::move(outcome), attempt.film(), {}};
 }
 
 Result<fs::path> keep_run(const Places& places, const debrief::Inputs& inputs, const debrief::Job& job)

@@ -2,6 +2,7 @@
 
 #include "drill/run.hpp"
 #include "text/language.hpp"
+#include "text/sentence.hpp"
 
 #include <algorithm>
 
@@ -19,7 +20,7 @@ std::vector<Named> things(const site::Site& site, ThingKind kind)
 {
     std::vector<Named> all;
     const auto take = [&](const auto& list) {
-        for (const auto& thing : list) all.push_back({thing.id.name, std::string(text::say(thing.title))});
+        for (const auto& thing : list) all.push_back({thing.id.name, text::as_sentence(std::string(text::say(thing.title)))});
     };
     const job::Scenario& scenario = site.scenario;
     switch (kind) {

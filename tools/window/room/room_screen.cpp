@@ -53,7 +53,7 @@ RoomScreen::RoomScreen(Shell& shell, Sitting sitting, job::Scenario taken, std::
 
 RoomScreen::~RoomScreen() = default;
 
-bool RoomScreen::is_moving() const { return playback_.is_playing() || attempt_.is_busy() || finishing_.valid() || keeping_.valid() || dealing_.valid(); }
+bool RoomScreen::is_moving() const { return (by_hand_ && by_hand_->is_moving()) || playback_.is_playing() || attempt_.is_busy() || finishing_.valid() || keeping_.valid() || dealing_.valid(); }
 
 std::vector<KeyLine> RoomScreen::keys() const
 {
@@ -78,7 +78,31 @@ void RoomScreen::take_up(job::Card card)
     tab_ = Tab::cards;
 }
 
-void RoomScreen::put_down() { draft_.reset(); }
+void RoomScreen::put_down()
+{
+    draft_.reset();
+    by_hand_.reset();
+    next_up_.clear();
+}
+
+void RoomScreen::take_by_hand()
+{
+    if (draft_ && !ByHand::label_for(attempt_.site(), draft_->card.step).empty()) by_hand_.emplace(attempt_.site(), draft_->card.step);
+}
+
+/// The card that follows from the close-up of the one just done; its tools are for the crew to choose.
+void RoomScreen::take_up_next()
+{
+    if (next_up_.empty() || is_busy() || draft_) return;
+    const job::Step step = next_up_.front();
+    next_up_.erase(next_up_.begin());
+    job::Card card{step, team_, {}};
+    if (const auto* vacuum = std::get_if<job::VacuumBag>(&step)) { // the vacuum is filled in where only one would do
+        card = proposed(attempt_.site(), step_kinds()[step.index()], team_);
+        std::get<job::VacuumBag>(card.step).bag = vacuum->bag;
+    }
+    take_up(std::move(card));
+}
 
 void RoomScreen::do_it()
 {
@@ -90,6 +114,7 @@ void RoomScreen::do_it()
     is_paused_ = false;
     attempt_.play({std::move(draft_->card)});
     draft_.reset();
+    by_hand_.reset();
     live_.follow(attempt_);
 }
 
@@ -101,6 +126,7 @@ void RoomScreen::step_back()
     const job::Card last = attempt_.cards().back();
     attempt_.step_back();
     live_.follow(attempt_);
+    put_down();
     news_.clear();
     is_deck_stale_ = true;
     playback_.go_to(live_.story()->end);
@@ -124,6 +150,7 @@ void RoomScreen::take_news()
         if (!attempt_.cards().empty()) team_ = attempt_.cards().back().by;
     }
     keep();
+    take_up_next();
 }
 
 /// The deck is tried out beside the window: what cannot be done takes many tries.
@@ -185,7 +212,7 @@ void RoomScreen::advance(float seconds)
 void RoomScreen::play(Ui& ui)
 {
     static_cast<Settings&>(state_) = shell_.settings();
-    if (is_ready(finishing_)) shell_.go_to(debrief_screen(shell_, std::make_shared<const Story>(finishing_.get())));
+    if (is_ready(finishing_)) shell_.go_to(debrief_screen(shell_, std::make_shared<const Story>(finishing_.get()), sitting_.drill->careful));
     if (is_ready(keeping_))
         if (const Result<void> kept = keeping_.get(); !kept) notice_ = say_with("This drill cannot be kept: {}", describe(kept.error().front()));
     take_news();
@@ -202,6 +229,10 @@ void RoomScreen::play(Ui& ui)
                   .has_way_back = true,
                   .back_hint = say("Leave; the drill is kept (Esc)")};
     if (masthead(ui, layout.header, head, shell_.settings())) leave();
+    if (by_hand_) return close_up(ui, {{ui.px(14.0F), layout.header.high.y + ui.px(10.0F)}, {ui.screen().high.x - ui.px(14.0F), ui.screen().high.y - ui.px(12.0F)}});
+    state_.on_plan = {};
+    if (draft_ && !is_busy() && PlanTools::has_tools(draft_->card.step))
+        state_.on_plan = [this](Ui& stage, const Box& window, const PaperView& view) { tools_on_plan(stage, window, view); };
     if (layout.is_wide) plan_panel(ui, layout.plan, true, story, moment, state_);
     if (layout.is_tall) section_panel(ui, layout.section, story, moment, state_);
     tabs(ui, layout);
@@ -212,7 +243,37 @@ void RoomScreen::play(Ui& ui)
     if (was_playing != playback_.is_playing()) is_paused_ = !playback_.is_playing();
     else if (playback_.now() != before) is_paused_ = !playback_.is_at_end(), playback_.pause(); // looked back
     take_keys(ui);
+    if (std::exchange(is_taken_on_plan_, false)) do_it();
     if (asks_to_finish_) asks_to_finish(ui);
+}
+
+/// What is set on the plan is the card that is being filled in.
+void RoomScreen::tools_on_plan(Ui& ui, const Box& window, const PaperView& view)
+{
+    if (!draft_) return;
+    const Story& story = *live_.story();
+    const PlanEdit edit = tools_.play(ui, window, view, {story.inputs.scenario, story.film.frames.back().is_object_there}, draft_->card.step);
+    if (edit.has_changed) draft_ = drafted(attempt_.site(), draft_->card);
+    is_taken_on_plan_ = is_taken_on_plan_ || edit.is_taken;
+}
+
+/// The card in hand, move by move, over everything below the head. What the moves say becomes the draft.
+void RoomScreen::close_up(Ui& ui, const Box& box)
+{
+    CloseUpEnd end = by_hand_->play(ui, box, shell_.settings().keeps_still);
+    take_keys_of_all_screens(ui, shell_.settings());
+    if (end == CloseUpEnd::goes_on && !shell_.settings().shows_help && ui.shortcut(Key::escape)) end = CloseUpEnd::left;
+    if (end == CloseUpEnd::goes_on) return;
+    if (end == CloseUpEnd::taken) {
+        next_up_ = by_hand_->steps();
+        const std::vector<job::PersonId> by = draft_->card.by;
+        team_ = by;
+        draft_.reset();
+        take_up_next();
+        ui.focus_on("do-it");
+    }
+    else ui.focus_on("by-hand");
+    by_hand_.reset();
 }
 
 void RoomScreen::tabs(Ui& ui, const Layout& layout)
@@ -276,6 +337,16 @@ void RoomScreen::cards(Ui& ui, const Box& box)
     });
 }
 
+/// Above the form: what can be set on the plan, the way to the close-up, and what it says comes next.
+void RoomScreen::draft_head(Ui& ui)
+{
+    const std::string help = PlanTools::help_for(draft_->card.step);
+    const std::string by_hand = ByHand::label_for(attempt_.site(), draft_->card.step);
+    if (!help.empty()) aside(ui, help);
+    if (!by_hand.empty() && button(ui, "by-hand", by_hand, {.icon = Icon::eye, .width = -1.0F, .hint = say("A close-up in which the order of the moves matters")})) take_by_hand();
+    if (!next_up_.empty()) aside(ui, say_with("After it, as you did it by hand: {}", say(title_of(next_up_.front()))));
+}
+
 void RoomScreen::draft_sheet(Ui& ui, const Box& box)
 {
     Box rest = box;
@@ -284,7 +355,10 @@ void RoomScreen::draft_sheet(Ui& ui, const Box& box)
     const float why_height = why.empty() ? 0.0F : canvas.measure_wrapped(box.width() - ui.px(56.0F), why, TextStyle::small).y + ui.px(10.0F);
     const Box foot = cut_bottom(rest, ui.px(60.0F) + why_height);
     bool has_changed = false;
-    panel(ui, "draft", rest, {.title = say(title_of(draft_->card.step)), .padding = 16.0F}, [&] { has_changed = card_form(ui, live_.story()->inputs.scenario, *draft_); });
+    panel(ui, "draft", rest, {.title = say(title_of(draft_->card.step)), .padding = 16.0F}, [&] {
+        draft_head(ui);
+        has_changed = card_form(ui, live_.story()->inputs.scenario, *draft_);
+    });
     panel(ui, "draft-foot", foot, {.can_scroll = false, .padding = 0.0F}, [&] {
         Canvas paint = ui.canvas();
         Box inner = foot.inset(ui.px(10.0F));

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "window/hands_on/plan_tools.hpp"
+#include "window/room/by_hand.hpp"
 #include "window/room/card_form.hpp"
 #include "window/room/deck.hpp"
 #include "window/room/keeping.hpp"
@@ -26,7 +28,8 @@ public:
     const drill::Attempt& attempt() const { return attempt_; }
     Draft* draft() { return draft_ ? &*draft_ : nullptr; }
     void take_up(job::Card card); ///< as the draft
-    void put_down();              ///< no draft any more
+    void put_down();              ///< no draft any more, and none that would follow it
+    void take_by_hand();          ///< the draft in its close-up; nothing when it has none
     void do_it();                 ///< carries the draft out; nothing when it cannot be
     Playback& playback() { return playback_; }
 
@@ -39,6 +42,10 @@ private:
     void tabs(Ui& ui, const Layout& layout);
     void cards(Ui& ui, const Box& box);
     void draft_sheet(Ui& ui, const Box& box);
+    void draft_head(Ui& ui);
+    void close_up(Ui& ui, const Box& box);
+    void tools_on_plan(Ui& ui, const Box& window, const PaperView& view);
+    void take_up_next();
     float fault_slip(Ui& ui, const Box& box);
     void foot(Ui& ui, const Box& box);
     void asks_to_finish(Ui& ui);
@@ -60,6 +67,10 @@ private:
     Tab tab_ = Tab::cards;
     std::string filter_;
     std::optional<Draft> draft_;
+    PlanTools tools_;                       ///< of the draft, on the plan
+    std::optional<ByHand> by_hand_;         ///< the draft in a close-up
+    std::vector<job::Step> next_up_;        ///< what the close-up says comes after the draft: taken up when it is done
+    bool is_taken_on_plan_ = false;         ///< Enter on a tool: carried out at the end of the frame
     std::vector<DeckCard> deck_;
     std::future<std::vector<DeckCard>> dealing_; ///< the deck for the site as it stands now
     bool is_deck_stale_ = true;

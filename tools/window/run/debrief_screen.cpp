@@ -8,7 +8,12 @@ namespace {
 /// A finished run in the shell: what holds for all screens goes in before each frame and comes out after it.
 class DebriefScreen final : public Screen {
 public:
-    DebriefScreen(Shell& shell, std::shared_ptr<const Story> story) : shell_(shell), screen_(std::move(story)) { screen_.state().has_way_back = true; }
+    DebriefScreen(Shell& shell, std::shared_ptr<const Story> story, std::optional<debrief::Inputs> careful) : shell_(shell), screen_(std::move(story))
+    {
+        screen_.state().has_way_back = true;
+        // Beside itself the careful run shows nothing.
+        if (careful && careful->plan_text.hash != screen_.story().inputs.plan_text.hash) screen_.offer_reference(std::move(*careful));
+    }
 
     void play(Ui& ui) override
     {
@@ -28,9 +33,9 @@ private:
 
 }
 
-std::unique_ptr<Screen> debrief_screen(Shell& shell, std::shared_ptr<const Story> story)
+std::unique_ptr<Screen> debrief_screen(Shell& shell, std::shared_ptr<const Story> story, std::optional<debrief::Inputs> careful)
 {
-    return std::make_unique<DebriefScreen>(shell, std::move(story));
+    return std::make_unique<DebriefScreen>(shell, std::move(story), std::move(careful));
 }
 
 }

@@ -27,7 +27,7 @@ constexpr std::array<KeyLine, 17> keys{{
     {"1, 2, 3", text::to_say("what is there, what you could see, in the air")},
     {"+, -", text::to_say("closer, further away")},
     {"0", text::to_say("fit the work area, then the whole plan")},
-    {"T", text::to_say("next sheet: steps, faults, marks, dust")},
+    {"T", text::to_say("next sheet: steps, faults, marks, dust, what if")},
     {"B", text::to_say("the floor before and after, a divider between")},
     {"D", text::to_say("the flap door while somebody walks through")},
     {"C", text::to_say("beside the careful run on the same seed")},

@@ -5,8 +5,8 @@
 namespace flapdoor::window {
 
 /// What the middle of a small screen shows; a large one shows plan, section and one of the sheets at once.
-enum class Page : int { plan, section, steps, faults, marks, dust };
-inline constexpr int page_count = 6;
+enum class Page : int { plan, section, steps, faults, marks, dust, what_if };
+inline constexpr int page_count = 7;
 
 /// Where the parts of the screen stand. Empty boxes are parts that have no room of their own; then the tabs lead to them.
 struct Layout {
@@ -17,7 +17,7 @@ struct Layout {
     Box plan;
     Box section; ///< with what is happening now; empty when it is a page of its own
     Box tabs;
-    Box sheet; ///< steps, faults, marks, dust
+    Box sheet; ///< steps, faults, marks, dust, what if
     Box time;
 };
 

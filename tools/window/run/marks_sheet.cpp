@@ -24,10 +24,10 @@ void draw_total(Ui& ui, const rules::MarkingSheet& sheet)
     const struct {
         std::string figure;
         std::string_view word;
-    } parts[] = {{points_text(wanted), "wanted"},
-                 {points_text(sheet.lost), "lost"},
-                 {points_text(left), "left"},
-                 {percent_text(sheet.score), "score"}};
+    } parts[] = {{points_text(wanted), text::say("wanted")},
+                 {points_text(sheet.lost), text::say("lost")},
+                 {points_text(left), text::say_of("points", "left")},
+                 {percent_text(sheet.score), text::say("score")}};
     const float step = box.width() / static_cast<float>(std::size(parts));
     for (std::size_t i = 0; i < std::size(parts); ++i) {
         const float x = box.low.x + step * static_cast<float>(i);

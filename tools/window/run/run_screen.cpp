@@ -1,5 +1,6 @@
 #include "window/run/run_screen.hpp"
 
+#include "window/debrief/what_if_panel.hpp"
 #include "window/run/help.hpp"
 #include "window/run/hung_flap.hpp"
 #include "window/run/plan_panel.hpp"
@@ -27,8 +28,8 @@ constexpr Time short_step = 30.0_s;
 constexpr Time long_step = 5.0_min;
 constexpr double zoom_of_a_key = 1.25;
 
-constexpr std::array<std::string_view, page_count> page_names{"plan", "section", "steps", "faults", "marks", "dust"};
-constexpr std::array<std::string_view, page_count> page_labels{text::to_say("Plan"), text::to_say("Section"), text::to_say("Steps"), text::to_say("Faults"), text::to_say("Marks"), text::to_say("Dust")};
+constexpr std::array<std::string_view, page_count> page_names{"plan", "section", "steps", "faults", "marks", "dust", "what-if"};
+constexpr std::array<std::string_view, page_count> page_labels{text::to_say("Plan"), text::to_say("Section"), text::to_say("Steps"), text::to_say("Faults"), text::to_say("Marks"), text::to_say("Dust"), text::to_say("What if")};
 
 /// Where the tabs begin: on a wide screen the plan and the section have their own places.
 std::size_t first_tab(const Layout& layout) { return layout.is_wide ? (layout.is_tall ? 2U : 1U) : 0U; }
@@ -138,7 +139,24 @@ void RunScreen::page(Ui& ui, const Layout& layout, const Moment& moment)
             return marks_sheet(ui, layout.sheet, *story_);
         case Page::dust:
             return dust_sheet(ui, layout.sheet, *story_, moment);
+        case Page::what_if:
+            return what_if(ui, layout.sheet);
     }
+}
+
+/// The sheet of what-ifs; a row that is pressed leads to its fault.
+void RunScreen::what_if(Ui& ui, const Box& box)
+{
+    const WhatIfPress press = what_if_panel(ui, box, what_ifs_, !story_->report.faults.empty());
+    if (press.is_asked) what_ifs_.start(story_->inputs, reference_ ? std::optional(reference_->inputs().plan) : std::nullopt, story_->report);
+    if (press.is_stopped) what_ifs_.stop();
+    const auto& faults = story_->report.faults;
+    const auto shown = std::find_if(faults.begin(), faults.end(), [&](const debrief::FaultLine& fault) { return fault.rule.rule == press.shown_rule; });
+    if (press.shown_rule.empty() || shown == faults.end()) return;
+    playback_.pause();
+    playback_.go_to(story_->first_time(static_cast<std::size_t>(shown - faults.begin())));
+    state_.page = Page::faults;
+    ui.focus_on("fault-" + std::to_string(shown->number));
 }
 
 void RunScreen::play(Ui& ui)

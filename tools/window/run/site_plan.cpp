@@ -45,15 +45,26 @@ FurnitureKind kind_of(const std::string& id)
     return FurnitureKind::plain;
 }
 
-void draw_object(Board& board, const job::Object& object, bool is_covered)
+/// @param name  on it; empty: none
+void draw_object(Board& board, const job::Object& object, bool is_covered, std::string_view name)
 {
     if (holds_word(object.id.name, "radiator")) {
         draw_radiator(board, footprint_of(object));
         if (is_covered) draw_sheeting(board, corners(footprint_of(object)));
     }
     else {
-        draw_furniture(board, footprint_of(object), kind_of(object.id.name), std::string(text::say(object.title)), is_covered);
+        draw_furniture(board, footprint_of(object), kind_of(object.id.name), name, is_covered);
     }
+}
+
+/// What a thing is called, where dust lies on it: on a label, when there is room.
+void draw_thing_name(Board& board, const job::Object& object)
+{
+    const std::string_view name = text::say(object.title);
+    const Box box = board.view.at(footprint_of(object));
+    const Point words = board.canvas.measure(name, TextStyle::small);
+    if (holds_word(object.id.name, "radiator") || words.x + board.px(14.0F) > box.width() || words.y > box.height()) return;
+    draw_label(board.canvas, board.ui, box.center(), name);
 }
 
 /// Things of one moment that a place as found does not have.
@@ -257,7 +268,8 @@ void draw_furnishings(Board& board, const job::Scenario& scenario, const Now* no
 {
     for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
         if (now != nullptr && now->frame().is_object_there[i] == 0) continue;
-        draw_object(board, scenario.objects[i], now != nullptr && now->is_sheeted(footprint_of(scenario.objects[i]).center()));
+        const bool is_covered = now != nullptr && now->is_sheeted(footprint_of(scenario.objects[i]).center());
+        draw_object(board, scenario.objects[i], is_covered, now == nullptr ? text::say(scenario.objects[i].title) : std::string_view());
     }
     for (const job::Counter& counter : scenario.counters)
         draw_furniture(board, paper(plan::Rect{counter.west, counter.south, counter.width, counter.depth}), FurnitureKind::counter,
@@ -308,9 +320,11 @@ void draw_site(Board& board, const Story& story, const Moment& moment, const Pla
         for (std::size_t z = 0; z < dust.size(); ++z) board.canvas.picture(dust[z], board.view.at(paper(story.film.rasters[z].rect())));
 
     draw_sheeted_cells(board, story.film.rasters[story.film.work_room], now.frame().is_sheeted);
-    for (std::size_t i = 0; i < scenario.objects.size(); ++i) // their edges again, for the dust lies on them too
-        if (now.frame().is_object_there[i] != 0)
-            board.canvas.frame_box(board.view.at(footprint_of(scenario.objects[i])), board.theme().ink, board.px(1.3F));
+    for (std::size_t i = 0; i < scenario.objects.size(); ++i) { // their edges again and their names, for the dust lies on them too
+        if (now.frame().is_object_there[i] == 0) continue;
+        board.canvas.frame_box(board.view.at(footprint_of(scenario.objects[i])), board.theme().ink, board.px(1.3F));
+        draw_thing_name(board, scenario.objects[i]);
+    }
     if (now.frame().has_runner) draw_runner(board, now);
     if (now.frame().has_tack_pad) draw_tack_pad_now(board, scenario);
     draw_structure(board, scenario, &now);

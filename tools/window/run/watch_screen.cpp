@@ -10,7 +10,8 @@ namespace {
 /// Carries a plan out and shows the place as found meanwhile.
 class WatchScreen final : public Screen {
 public:
-    WatchScreen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed) : shell_(shell), inputs_(std::move(inputs)), seed_(seed), job_(inputs_, seed)
+    WatchScreen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed, std::optional<debrief::Inputs> careful)
+        : shell_(shell), inputs_(std::move(inputs)), careful_(std::move(careful)), seed_(seed), job_(inputs_, seed)
     {
         state_.has_way_back = true;
     }
@@ -24,13 +25,14 @@ public:
         const bool leaves = std::exchange(shared.wants_to_quit, false);
         shell_.settings() = shared;
         if (leaves) return shell_.go_to(start_screen(shell_));
-        if (auto story = job_.take()) shell_.go_to(debrief_screen(shell_, std::make_shared<const Story>(std::move(*story))));
+        if (auto story = job_.take()) shell_.go_to(debrief_screen(shell_, std::make_shared<const Story>(std::move(*story)), std::move(careful_)));
     }
     bool is_moving() const override { return true; }
 
 private:
     Shell& shell_;
     debrief::Inputs inputs_;
+    std::optional<debrief::Inputs> careful_;
     std::uint64_t seed_;
     SideJob job_;
     ScreenState state_;
@@ -39,9 +41,9 @@ private:
 
 }
 
-std::unique_ptr<Screen> watch_screen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed)
+std::unique_ptr<Screen> watch_screen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed, std::optional<debrief::Inputs> careful)
 {
-    return std::make_unique<WatchScreen>(shell, std::move(inputs), seed);
+    return std::make_unique<WatchScreen>(shell, std::move(inputs), seed, std::move(careful));
 }
 
 }

@@ -2,8 +2,6 @@
 
 namespace flapdoor::window {
 
-std::unique_ptr<Screen> class_screen(Shell& shell, Sitting sitting) { return watch_screen(shell, sitting.drill->careful, sitting.seed); }
-
 std::unique_ptr<Screen> screen_of(Shell& shell, Sitting sitting)
 {
     switch (sitting.mode) {

@@ -1,12 +1,16 @@
 #pragma once
 
 #include "drill/unfinished.hpp"
+#include "quiz/paper.hpp"
+#include "quiz/sitting.hpp"
 #include "window/run/story.hpp"
 #include "window/shell/drills.hpp"
 #include "window/shell/shell.hpp"
 
 #include <cstdint>
+#include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 
 // The screens and how one asks for them: `shell.go_to(watch_screen(shell, inputs, 1))`.
@@ -50,13 +54,21 @@ std::unique_ptr<Screen> order_screen(Shell& shell, Sitting sitting);
 /// A faulty plan is played; moments are marked.
 std::unique_ptr<Screen> spot_screen(Shell& shell, Sitting sitting);
 
-/// Freeze and ask, votes, reveal, then play.
+/// Choose whose run the class watches; freeze and ask, votes, reveal, then play.
 std::unique_ptr<Screen> class_screen(Shell& shell, Sitting sitting);
 
 /// Carries a plan out meanwhile, then shows its debrief.
-std::unique_ptr<Screen> watch_screen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed);
+/// @param careful  as for the debrief
+std::unique_ptr<Screen> watch_screen(Shell& shell, debrief::Inputs inputs, std::uint64_t seed, std::optional<debrief::Inputs> careful = {});
 
-/// A finished run: film, marks, faults, dust.
-std::unique_ptr<Screen> debrief_screen(Shell& shell, std::shared_ptr<const Story> story);
+/// A finished run: film, marks, faults, dust, and what each mistake did.
+/// @param careful  the careful plan of the same drill, which the run can be laid beside and its repairs are taken from
+std::unique_ptr<Screen> debrief_screen(Shell& shell, std::shared_ptr<const Story> story, std::optional<debrief::Inputs> careful = {});
+
+/// Choose a paper of questions, or go on with one that was left.
+std::unique_ptr<Screen> quiz_start_screen(Shell& shell);
+
+/// One person sits a paper. @param file  keeps the answers after each one
+std::unique_ptr<Screen> sitting_screen(Shell& shell, quiz::Paper paper, quiz::SittingResult sitting, std::filesystem::path file);
 
 }

@@ -160,7 +160,7 @@ private:
         aside(ui, say("Faults that cost marks, in the order of the day. Press one to see the moment."));
         for (const Sighting& sighting : score_->sightings) sighting_row(ui, sighting);
         ui.gap(8.0F);
-        if (button(ui, "to-debrief", say("To the debrief"), {.emphasis = Emphasis::primary})) shell_.go_to(debrief_screen(shell_, story_));
+        if (button(ui, "to-debrief", say("To the debrief"), {.emphasis = Emphasis::primary})) shell_.go_to(debrief_screen(shell_, story_, sitting_.drill->careful));
     }
 
     void sighting_row(Ui& ui, const Sighting& sighting)

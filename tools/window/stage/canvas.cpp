@@ -12,7 +12,9 @@ namespace {
 
 constexpr const char* ellipsis = "\xE2\x80\xA6";
 
-const char* end_of(std::string_view text) { return text.data() + text.size(); }
+/// An empty view may point nowhere, which the library takes for a text without a known end.
+const char* begin_of(std::string_view text) { return text.empty() ? "" : text.data(); }
+const char* end_of(std::string_view text) { return begin_of(text) + text.size(); }
 
 /// Longest start of the text that fits with an ellipsis behind it, cut between characters.
 std::string shortened(const Canvas& canvas, std::string_view text, TextStyle style, float width)
@@ -88,14 +90,14 @@ void Canvas::picture(PictureId id, const Box& box) { list_->AddImage(texture(id)
 Point Canvas::measure(std::string_view text, TextStyle style) const
 {
     const ImFont& font = *fonts_->font(style);
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0.0F, text.data(), end_of(text));
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0.0F, begin_of(text), end_of(text));
     return {std::ceil(size.x), size.y};
 }
 
 void Canvas::text(Point low, std::string_view text, TextStyle style, Color color)
 {
     ImFont* font = fonts_->font(style);
-    list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), text.data(), end_of(text));
+    list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), begin_of(text), end_of(text));
 }
 
 void Canvas::text_in(const Box& box, std::string_view words, TextStyle style, Color color, Align align)
@@ -116,14 +118,14 @@ void Canvas::text_in(const Box& box, std::string_view words, TextStyle style, Co
 Point Canvas::measure_wrapped(float width, std::string_view text, TextStyle style) const
 {
     const ImFont& font = *fonts_->font(style);
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, std::max(width, 1.0F), text.data(), end_of(text));
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, std::max(width, 1.0F), begin_of(text), end_of(text));
     return {std::ceil(size.x), size.y};
 }
 
 float Canvas::text_wrapped(Point low, float width, std::string_view text, TextStyle style, Color color)
 {
     ImFont* font = fonts_->font(style);
-    list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), text.data(), end_of(text),
+    list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), begin_of(text), end_of(text),
                    std::max(width, 1.0F));
     return measure_wrapped(width, text, style).y;
 }
@@ -135,7 +137,7 @@ void Canvas::text_turned(Point center, float angle, std::string_view words, Text
     ImFont* font = fonts_->font(style);
     const Point low = center - measure(words, style) * 0.5F;
     const ImVec4 everywhere(-1e6F, -1e6F, 1e6F, 1e6F);
-    font->RenderText(list_, font->FontSize, vec({std::round(low.x), std::round(low.y)}), packed(color), everywhere, words.data(),
+    font->RenderText(list_, font->FontSize, vec({std::round(low.x), std::round(low.y)}), packed(color), everywhere, begin_of(words),
                      end_of(words));
     const float c = std::cos(angle);
     const float s = std::sin(angle);

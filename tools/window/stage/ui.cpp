@@ -307,7 +307,11 @@ bool Ui::edit_line(const TouchAsk& ask, std::string& text)
     ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, ImVec2(px(10.0F), (ask.size.y - ImGui::GetFontSize()) * 0.5F));
     ImGui::SetNextItemWidth(ask.size.x);
     ImGui::BeginDisabled(!is_enabled);
-    const bool has_changed = ImGui::InputText("##line", &text);
+    const std::string before = text;
+    bool has_changed = ImGui::InputText("##line", &text);
+    // The library puts back on Escape what stood there when the writing began; here Escape leaves, and what is written stays.
+    const bool is_escaped = std::any_of(input_.pressed.begin(), input_.pressed.end(), [](const KeyPress& press) { return press.key == Key::escape; });
+    if (has_changed && is_escaped && ImGui::IsItemDeactivated()) text = before, has_changed = false;
     ImGui::EndDisabled();
     const bool is_writing_here = ImGui::IsItemActive();
     const bool goes_down = ImGui::IsItemActivated();

@@ -16,7 +16,6 @@ namespace {
 using text::say;
 using text::say_with;
 
-constexpr float picture_share = 0.52F; // of the width
 constexpr float pad = 14.0F;           // at 100 %
 constexpr float cells_height = 34.0F;
 
@@ -85,15 +84,15 @@ void draw_cells(Ui& ui, Canvas& canvas, const Box& cells, const Words& words, jo
 
 }
 
-float drill_card_height(Ui& ui, float width, const Drill& drill)
+float drill_words_height(Ui& ui, float width, const Drill& drill)
 {
     const Canvas canvas = ui.canvas();
     const Words words = words_of(drill);
-    return width * picture_share + canvas.measure_wrapped(words_width(ui, width), words.title, TextStyle::strong).y +
+    return canvas.measure_wrapped(words_width(ui, width), words.title, TextStyle::strong).y +
            canvas.measure_wrapped(words_width(ui, width), words.job, TextStyle::small).y + ui.px(cells_height + 26.0F);
 }
 
-Touch drill_card(Ui& ui, const Box& box, const Drill& drill, bool is_chosen)
+Touch drill_card(Ui& ui, const Box& box, float picture_height, const Drill& drill, bool is_chosen)
 {
     const Theme& t = ui.theme();
     const job::Scenario& scenario = drill.careful.scenario;
@@ -111,7 +110,7 @@ Touch drill_card(Ui& ui, const Box& box, const Drill& drill, bool is_chosen)
     canvas.fill_box(box.moved({0.0F, ui.px(2.0F)}), faded(t.ink, 0.07), ui.px(3.0F));
     canvas.fill_box(box, is_chosen ? t.accent_tint : t.sheet, ui.px(3.0F));
     Box rest = box;
-    const Box picture = cut_top(rest, box.width() * picture_share);
+    const Box picture = cut_top(rest, picture_height);
     {
         Board board{canvas, comfortable_view(near_part(scenario, 0.35), whole_plan(scenario), picture, ui.px(10.0F)), ui};
         const auto clip = board.canvas.clipped_to(picture.inset(1.0F));

@@ -46,12 +46,12 @@ public:
         rest = {{rest.low.x + ui.px(14.0F), rest.low.y + ui.px(12.0F)}, {rest.high.x - ui.px(14.0F), rest.high.y - ui.px(12.0F)}};
         const float width = rest.width() / ui.text_scale();
         if (width < 820.0F) {
-            panel(ui, "start", rest, {.is_sheet = false, .padding = 2.0F}, [&] { drills(ui), ui.gap(12.0F), choices(ui); });
+            panel(ui, "start", rest, {.is_sheet = false, .padding = 2.0F}, [&] { drills(ui, 0.0F), ui.gap(12.0F), choices(ui); });
         }
         else {
             const Box right = cut_right(rest, ui.px(std::clamp(width * 0.3F, 340.0F, 430.0F)));
             cut_right(rest, ui.px(14.0F));
-            panel(ui, "drills", rest, {.is_sheet = false, .padding = 2.0F}, [&] { drills(ui); });
+            panel(ui, "drills", rest, {.is_sheet = false, .padding = 2.0F}, [&] { drills(ui, rest.high.y); });
             panel(ui, "choices", right, {.padding = 18.0F}, [&] { choices(ui); });
         }
         if (ui.shortcut(Key::escape) || ui.shortcut(Key::q)) shell_.quit();
@@ -117,23 +117,32 @@ private:
         return goes_on;
     }
 
-    void drills(Ui& ui)
+    /// @param bottom  of the panel: pictures grow into what is free, within bounds
+    void drills(Ui& ui, float bottom)
     {
         constexpr float gap = 14.0F;
+        constexpr float least_picture = 0.52F, most_picture = 0.85F; // of the width
         left_behind(ui);
         const Point low = ui.cursor();
         const float width = ui.width_left() - ui.px(4.0F);
-        const int columns = std::max(1, static_cast<int>((width + ui.px(gap)) / ui.px(290.0F + gap)));
+        const auto columns = static_cast<std::size_t>(std::max(1, static_cast<int>((width + ui.px(gap)) / ui.px(290.0F + gap))));
         const float card_width = std::min((width - ui.px(gap) * static_cast<float>(columns - 1)) / static_cast<float>(columns), ui.px(460.0F));
+        std::vector<float> words; // of each row
+        for (std::size_t i = 0; i < shelf_.drills.size(); ++i) {
+            if (i % columns == 0) words.push_back(0.0F);
+            words.back() = std::max(words.back(), drill_words_height(ui, card_width, *shelf_.drills[i]));
+        }
+        float taken = 0.0F;
+        for (const float height : words) taken += height + ui.px(gap);
+        const float rows = static_cast<float>(std::max<std::size_t>(words.size(), 1));
+        const float picture = std::clamp((bottom - low.y - taken) / rows, card_width * least_picture, card_width * most_picture);
         float y = low.y;
         const std::size_t count = shelf_.drills.size();
-        for (std::size_t row = 0; row < count; row += static_cast<std::size_t>(columns)) {
-            const std::size_t end = std::min(row + static_cast<std::size_t>(columns), count);
-            float height = 0.0F;
-            for (std::size_t i = row; i < end; ++i) height = std::max(height, drill_card_height(ui, card_width, *shelf_.drills[i]));
-            for (std::size_t i = row; i < end; ++i) {
-                const float x = low.x + static_cast<float>(i - row) * (card_width + ui.px(gap));
-                const Touch touch = drill_card(ui, box_at({x, y}, {card_width, height}), *shelf_.drills[i], i == chosen_);
+        for (std::size_t row = 0; row < words.size(); ++row) {
+            const float height = picture + words[row];
+            for (std::size_t i = row * columns; i < std::min((row + 1) * columns, count); ++i) {
+                const float x = low.x + static_cast<float>(i % columns) * (card_width + ui.px(gap));
+                const Touch touch = drill_card(ui, box_at({x, y}, {card_width, height}), picture, *shelf_.drills[i], i == chosen_);
                 if (touch.is_clicked) chosen_ = i;
                 if (touch.has_focus && i + 1 < count && (ui.take_key(Key::right) || ui.take_key(Key::down))) choose(ui, i + 1);
                 if (touch.has_focus && i > 0 && (ui.take_key(Key::left) || ui.take_key(Key::up))) choose(ui, i - 1);
@@ -165,6 +174,7 @@ private:
         const bool can_begin = !shelf_.drills.empty();
         if (button(ui, "begin", say("Begin"), {.emphasis = Emphasis::primary, .icon = Icon::forward, .width = -1.0F, .is_enabled = can_begin}) && can_begin)
             shell_.go_to(screen_of(shell_, {shelf_.drills[chosen_], modes[mode_].mode, 1, who_}));
+        if (button(ui, "questions", say("Be asked questions instead"), {.width = -1.0F, .hint = say("Papers of questions, to practice or as a sitting")})) shell_.go_to(quiz_start_screen(shell_));
         ui.gap(8.0F);
         aside(ui, say("A teaching program. It gives no clearance, no certification and no legal advice: follow your licensed instructor, your state's program and local codes."));
     }

@@ -59,14 +59,23 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     return touch;
 }
 
-/// What stands left and right of each label of a row: less where long words would run out of the width left.
-float margin_of_a_row(Ui& ui, std::span<const Option> options)
+/// How a row is set: smaller letters, and less left and right of each label, where long words would run out of the width left.
+struct RowLook {
+    TextStyle style = TextStyle::body;
+    float margin = 0.0F;
+};
+
+RowLook look_of_a_row(Ui& ui, std::span<const Option> options)
 {
-    float labels = 0.0F;
-    for (const Option& option : options)
-        labels += ui.canvas().measure(option.label, TextStyle::body).x + (option.icon == Icon::none ? 0.0F : ui.px(24.0F));
-    const float share = (ui.width_left() - labels) / (2.0F * static_cast<float>(options.size()));
-    return std::clamp(share, ui.px(3.0F), ui.px(14.0F));
+    RowLook look;
+    for (const TextStyle style : {TextStyle::body, TextStyle::small}) {
+        float labels = 0.0F;
+        for (const Option& option : options) labels += ui.canvas().measure(option.label, style).x + (option.icon == Icon::none ? 0.0F : ui.px(24.0F));
+        const float share = (ui.width_left() - ui.px(6.0F) - labels) / (2.0F * static_cast<float>(options.size()));
+        look = {style, std::clamp(share, ui.px(3.0F), ui.px(14.0F))};
+        if (share >= ui.px(4.0F)) break;
+    }
+    return look;
 }
 
 }
@@ -75,13 +84,13 @@ bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, 
 {
     const Theme& t = ui.theme();
     const std::size_t before = chosen;
-    const float margin = margin_of_a_row(ui, options);
+    const auto [style, margin] = look_of_a_row(ui, options);
     for (std::size_t i = 0; i < options.size(); ++i) {
         const Option& option = options[i];
         Canvas canvas = ui.canvas();
         if (i > 0) ui.beside(0.0F);
         const float icon = option.icon == Icon::none ? 0.0F : ui.px(24.0F);
-        const float words = canvas.measure(option.label, TextStyle::body).x;
+        const float words = canvas.measure(option.label, style).x;
         const bool is_on = chosen == i;
         const Touch touch = ui.touch({.name = joined(name, option),
                                       .role = Role::choice,
@@ -104,7 +113,7 @@ bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, 
         canvas.fill_box({{touch.box.low.x, touch.box.high.y - ui.px(is_on ? 3.0F : 1.0F)}, touch.box.high}, is_on ? t.accent : t.line);
         const float start = touch.box.low.x + margin;
         if (icon > 0.0F) draw_icon(canvas, option.icon, {start + ui.px(8.0F), touch.box.center().y}, ui.px(16.0F), text, t.paper);
-        canvas.text_in({{start + icon, touch.box.low.y}, {touch.box.high.x, touch.box.high.y}}, option.label, TextStyle::body, text);
+        canvas.text_in({{start + icon, touch.box.low.y}, {touch.box.high.x, touch.box.high.y}}, option.label, style, text);
         ui.hint(option.hint);
     }
     return chosen != before;

@@ -11,11 +11,11 @@ namespace flapdoor::window {
 
 namespace {
 
-/// Spacing of the ruler's figures: the least of these that leaves them room.
-double tick_spacing(double end, float pixels, float room)
+/// Spacing of the ruler's figures: the least of these that leaves them room. @param least  of a figure to the next one that reads otherwise
+double tick_spacing(double end, float pixels, float room, double least)
 {
     for (const double every : {10.0, 30.0, 60.0, 120.0, 300.0, 600.0, 900.0, 1800.0, 3600.0, 7200.0, 14400.0, 28800.0})
-        if (static_cast<double>(pixels) * every / end >= static_cast<double>(room)) return every;
+        if (every >= least && static_cast<double>(pixels) * every / end >= static_cast<double>(room)) return every;
     return 86400.0;
 }
 
@@ -31,7 +31,7 @@ double next_mark(std::span<const ScrubberMark> marks, double from, bool is_later
 
 void draw_ruler(Ui& ui, Canvas& canvas, float from, float length, float rail_y, const ScrubberLook& look, double end)
 {
-    const double every = tick_spacing(end, length, ui.px(64.0F));
+    const double every = tick_spacing(end, length, ui.px(64.0F), look.day_time_at_start ? 60.0 : 1.0);
     const double start = look.day_time_at_start.value_or(0.0);
     for (double time = std::ceil(start / every - 1e-9) * every; time <= start + end + 1e-9; time += every) {
         const float x = from + length * static_cast<float>((time - start) / end);

@@ -11,7 +11,7 @@
 namespace flapdoor::window {
 
 /// An answer that is being given: what is chosen, ticked, laid, typed or pointed at so far.
-struct Draft {
+struct AnswerInHand {
     std::optional<std::size_t> chosen;
     std::vector<bool> ticked;
     std::vector<std::size_t> order;     ///< cards by their place in the question, first to last
@@ -21,9 +21,9 @@ struct Draft {
 };
 
 /// Nothing answered yet; cards as the question lays them out.
-Draft blank_draft(const quiz::Question& question);
+AnswerInHand blank_draft(const quiz::Question& question);
 
 /// The answer as it stands; nothing while there is none yet.
-std::optional<quiz::Response> response_of(const quiz::Question& question, const Draft& draft);
+std::optional<quiz::Response> response_of(const quiz::Question& question, const AnswerInHand& draft);
 
 }

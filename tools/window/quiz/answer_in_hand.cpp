@@ -1,4 +1,4 @@
-#include "window/quiz/draft.hpp"
+#include "window/quiz/answer_in_hand.hpp"
 
 #include "quiz/lettered.hpp"
 
@@ -6,9 +6,9 @@
 
 namespace flapdoor::window {
 
-Draft blank_draft(const quiz::Question& question)
+AnswerInHand blank_draft(const quiz::Question& question)
 {
-    Draft draft;
+    AnswerInHand draft;
     const std::size_t count = quiz::lettered(question).size();
     draft.ticked.assign(count, false);
     draft.order.resize(count);
@@ -16,7 +16,7 @@ Draft blank_draft(const quiz::Question& question)
     return draft;
 }
 
-std::optional<quiz::Response> response_of(const quiz::Question& question, const Draft& draft)
+std::optional<quiz::Response> response_of(const quiz::Question& question, const AnswerInHand& draft)
 {
     const std::vector<quiz::Lettered> list = quiz::lettered(question);
     if (std::holds_alternative<quiz::Number>(question.kind)) {

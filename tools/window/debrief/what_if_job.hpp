@@ -1,0 +1,42 @@
+#pragma once
+
+#include "debrief/report.hpp"
+
+#include <atomic>
+#include <cstdint>
+#include <future>
+#include <memory>
+#include <optional>
+
+namespace flapdoor::window {
+
+/// What each mistake of a run did, worked out beside the window when somebody asks for it. Letting it go stops it before the
+/// next run.
+class WhatIfJob {
+public:
+    ~WhatIfJob() { stop(); }
+
+    /// Begins, unless it is under way or done already.
+    /// @param reference  the careful plan of the same scenario, from which missing cards are taken; nothing: none is
+    void start(debrief::Inputs inputs, std::optional<job::WorkPlan> reference, const debrief::Report& report);
+    void stop();
+
+    bool is_under_way() const { return work_.valid(); }
+    std::size_t done() const { return count_ ? count_->done.load() : 0; }
+    std::size_t of() const { return count_ ? count_->of.load() : 0; }       ///< 0 until it is known
+
+    /// The report of the run with its what-ifs once they are there; null before. Never waits.
+    const debrief::Report* report();
+    void wait(); ///< for tests and pictures
+
+private:
+    struct Count {
+        std::atomic<std::size_t> done = 0, of = 0;
+        std::atomic<bool> is_let_go = false;
+    };
+    std::shared_ptr<Count> count_;
+    std::future<debrief::WhatIfs> work_;
+    std::optional<debrief::Report> report_;
+};
+
+}
