@@ -13,6 +13,15 @@ struct Card {
     std::vector<PersonId> by;
     std::string label;      ///< optional name of the card inside its plan
 
+    // Written out, and defined in one place: otherwise every file that holds a plan is compiled for every kind of step.
+    Card();
+    Card(Step what, std::vector<PersonId> who, std::string name);
+    Card(const Card& other);
+    Card(Card&& other) noexcept;
+    Card& operator=(const Card& other);
+    Card& operator=(Card&& other) noexcept;
+    ~Card();
+
     /// In a file a card is one flat table: `do` names the kind of step, whose own keys stand beside these.
     static void fields(auto& self, auto&& visit)
     {

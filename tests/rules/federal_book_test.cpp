@@ -1,6 +1,7 @@
 #include "rules/lint.hpp"
 #include "rules/marking_sheet.hpp"
 #include "text/field_types.hpp"
+#include "text/writing.hpp"
 #include "small_job.hpp"
 
 #include <catch2/catch.hpp>
