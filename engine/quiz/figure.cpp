@@ -35,7 +35,7 @@ void Tolerance::from_node(const text::Node& node, Tolerance& into, Problems& pro
     into.where = node.where;
     into.text = text_of(node);
     if (into.text.empty() && std::holds_alternative<std::string>(node.value)) return;
-    const auto number = number_in(into.text);
+    const auto number = difference_in(into.text);
     if (!number || number->si < 0.0) return text::refuse(node, {}, "a tolerance such as \"1 in\" or \"5 %\"", problems);
     into.unit = number->unit;
     into.si = number->si;

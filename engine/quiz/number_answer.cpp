@@ -81,6 +81,16 @@ std::optional<WrittenNumber> number_in(std::string_view text)
     return std::nullopt;
 }
 
+std::optional<WrittenNumber> difference_in(std::string_view text)
+{
+    std::optional<WrittenNumber> number = number_in(text);
+    if (!number || !number->unit.kind) return number;
+    const auto none = text::parse_si("0 " + std::string(begun(text)->rest), *number->unit.kind);
+    if (!none) return std::nullopt;
+    number->si -= *none;
+    return number;
+}
+
 NumberMark mark_number(std::string_view answer, const NumberKey& key)
 {
     if (!key.unit.kind) return mark_plain(answer, key);

@@ -33,6 +33,9 @@ struct WrittenNumber {
 /// text::Kind. Nothing when it is no number or the unit is not known.
 std::optional<WrittenNumber> number_in(std::string_view text);
 
+/// The same for how far two numbers lie apart: `1 F` is then 5/9 K, not a temperature.
+std::optional<WrittenNumber> difference_in(std::string_view text);
+
 /// What a question with a number for an answer holds: the key in SI and how far off is still right.
 struct NumberKey {
     NumberUnit unit;

@@ -72,6 +72,21 @@ TEST_CASE("without tolerance the same quantity in another unit is still the same
     CHECK(mark_number("1.8289 m", exact) == NumberMark::wrong);
 }
 
+TEST_CASE("how far apart is no temperature")
+{
+    REQUIRE(difference_in("9 F").has_value());
+    CHECK(difference_in("9 F")->si == Approx(5.0));
+    CHECK(difference_in("5 C")->si == Approx(5.0));
+    CHECK(difference_in("1 ft")->si == Approx((1.0_ft).si));
+    CHECK(difference_in("5 %")->si == Approx(0.05));
+    CHECK(difference_in("4")->si == 4.0);
+    CHECK_FALSE(difference_in("5 parrots").has_value());
+    const NumberKey hot{text::Kind::temperature, number_in("1100 F")->si, difference_in("20 F")->si, 0.0};
+    CHECK(mark_number("1085 F", hot) == NumberMark::right);
+    CHECK(mark_number("600 C", hot) == NumberMark::right);
+    CHECK(mark_number("1075 F", hot) == NumberMark::wrong);
+}
+
 TEST_CASE("the larger of the two tolerances holds")
 {
     CHECK(mark_number("6.5 ft", {text::Kind::length, (6.0_ft).si, (0.1_ft).si, 0.1}) == NumberMark::right);
