@@ -78,7 +78,12 @@ Element legend(svg::Point corner, double width, double& height)
 {
     Element group = svg::group("legend");
     const double length = std::min(width, 420.0);
-    group.add(text::dust_legend(map_axis(), std::string(say("lead, ug/ft2")), length)
+    text::Axis axis = map_axis();
+    constexpr double room_for_all = 400.0;
+    if (length < room_for_all)      // every second decade, or the large ones run into each other
+        for (std::size_t i = axis.ticks.size(); i-- > 0;)
+            if (i % 2 == 1) axis.ticks.erase(axis.ticks.begin() + static_cast<std::ptrdiff_t>(i));
+    group.add(text::dust_legend(axis, std::string(say("lead, ug/ft2")), length)
                   .with("x", corner.x)
                   .with("y", corner.y)
                   .with("height", 56.0));
@@ -166,7 +171,7 @@ Element floor_map_key(double width)
 {
     double height = 0.0;
     Element key = keys({margin, margin}, width - 2.0 * margin, height);
-    return svg::drawing(width, height + 2.0 * margin, say("Signs and colors of the map"), say_with("Signs of the plan and the color scale: lead, ug/ft2 ({}).", say(loading_note))).add(std::move(key));
+    return svg::drawing(width, height + 2.0 * margin, say("Signs and colors of the map"), say_with("Signs of the plan and the color scale: lead, ug/ft2 ({}).", say(loading_note))).with("class", "key").add(std::move(key));
 }
 
 }

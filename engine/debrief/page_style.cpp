@@ -120,11 +120,17 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   .fault-card, figure, .result, .title-block, .whole, li { break-inside: avoid; }
   tr.total { break-before: avoid; }
   .what-ifs tbody { break-inside: avoid; }
+  .what-ifs thead + tbody { break-before: avoid; }
   .intro, summary { break-after: avoid; }
+  .moment { break-inside: avoid; }
+  .moment svg { max-height: 88mm; width: auto; }
   .maps { grid-template-columns: 1fr 1fr; }
-  .sheet { font-size: 8.6pt; line-height: 1.34; }
+  @page sheet { margin: 12mm 15mm 15mm; }
+  .sheet { page: sheet; font-size: 8.4pt; line-height: 1.3; }
+  .sheet td { white-space: nowrap; }
+  .sheet .names span { padding-bottom: .7rem; }
   .sheet h1 { font-size: 15pt; margin: 0 0 .3rem; padding-bottom: .2rem; }
-  .sheet h2 { font-size: 11pt; margin: .7rem 0 .2rem; }
+  .sheet h2 { font-size: 11pt; margin: .5rem 0 .15rem; }
   .sheet h3 { font-size: 9.2pt; }
   .sheet .result { margin: .3rem 0; padding: .2rem .7rem; }
   .sheet .result p { margin: .1rem 0; }
@@ -132,7 +138,13 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
   .sheet td, .sheet th { padding-top: .08rem; padding-bottom: .08rem; }
   .sheet ol { margin: .2rem 0; }
   .sheet .box { margin: .4rem 0 0; padding: .1rem .7rem; }
-  .sheet figure svg { max-height: 78mm; width: auto; margin: 0 auto; }
+  .sheet figure svg { max-height: 64mm; width: auto; margin: 0 auto; }
+  .sheet svg.key { max-height: 27mm; width: auto; }
+  .sheet .two { gap: .8rem; }
+  .sheet .effect { font-size: 8.2pt; }
+  .sheet .told-fault { padding: .05rem 0; }
+  .sheet .told-fault h3 { margin: .12rem 0; }
+  .sheet .inline-sign { width: 20px; height: 20px; }
   details::details-content { content-visibility: visible; display: block; height: auto; }
 }
 )";

@@ -101,7 +101,8 @@ Element floors(const SideBySide& both, const Reports& reports)
 {
     Element section = titled(say("The floors at the same times"));
     for (const SideMoment& moment : both.moments) {
-        section.add(Element("h3").say(text::show_clock(moment.at)));
+        Element together = Element("div").with("class", "moment");
+        together.add(Element("h3").say(text::show_clock(moment.at)));
         Element row = Element("div").with("class", "maps");
         for (std::size_t side = 0; side < 2; ++side) {
             const Report& report = *reports[side];
@@ -111,7 +112,8 @@ Element floors(const SideBySide& both, const Reports& reports)
             figure.add(floor_map({report.scenario, report.rasters, report.work_room, *moment.frames[side], text::show_clock(moment.at) + ", " + name}, {}));
             row.add(std::move(figure));
         }
-        section.add(std::move(row));
+        together.add(std::move(row));
+        section.add(std::move(together));
     }
     return section;
 }

@@ -8,6 +8,7 @@
 #include "text/svg.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace flapdoor::debrief {
 
@@ -18,7 +19,7 @@ using text::say_with;
 
 namespace {
 
-constexpr double width = 720.0, row_height = 22.0, bar_height = 11.0, label_room = 200.0, figure_room = 120.0, head = 44.0;
+constexpr double width = 720.0, row_height = 22.0, bar_height = 11.0, label_room = 290.0, figure_room = 120.0, head = 44.0;
 constexpr double picograms_per_microgram = 1e6;
 
 struct Row {
@@ -41,6 +42,17 @@ Row row_of(const Report& report, const WhatIf& what_if)
         row.has_band = true;
     }
     return row;
+}
+
+/// Micrograms become milligrams where their figures would be long. @return  the unit
+std::string_view in_readable_unit(std::vector<Row>& rows)
+{
+    constexpr double long_figures = 10'000.0;
+    const bool is_long = std::any_of(rows.begin(), rows.end(), [&](const Row& row) { return std::max({std::abs(row.own), std::abs(row.low), std::abs(row.high)}) >= long_figures; });
+    if (!is_long) return "ug";
+    for (Row& row : rows)
+        for (double* value : {&row.own, &row.low, &row.high}) *value /= 1000.0;
+    return "mg";
 }
 
 class Scale {
@@ -89,12 +101,13 @@ Element what_if_chart(const Report& report, std::size_t most)
     for (const WhatIf* what_if : costliest(*report.what_ifs))
         if (rows.size() < most) rows.push_back(row_of(report, *what_if));
     insist(!rows.empty(), "a chart of what-ifs has some");
+    const std::string_view unit = in_readable_unit(rows);
     const Scale scale(rows);
     const double bottom = head + row_height * static_cast<double>(rows.size());
     std::string description(say("Lead that got out because of each mistake"));
     for (const Row& row : rows) description += "; " + row.label + ": " + row.told;
     Element drawing = svg::drawing(width, bottom + 8.0, say("Lead that got out because of each mistake"), description);
-    drawing.add(svg::label({label_room, 14.0}, rows.front().has_band ? say("Lead added outside the work area, ug: bar this run, whisker the band") : say("Lead added outside the work area, ug: this run"), svg::Anchor::start, 11.5));
+    drawing.add(svg::label({label_room, 14.0}, say_with(rows.front().has_band ? text::to_say("Lead added outside the work area, {}: bar this run, whisker the band") : text::to_say("Lead added outside the work area, {}: this run"), unit), svg::Anchor::start, 11.5));
     for (const double tick : scale.ticks()) {
         drawing.add(svg::line({scale.x(tick), head - 6.0}, {scale.x(tick), bottom}).with("class", "grid"));
         drawing.add(svg::label({scale.x(tick), head - 12.0}, text::show_number(tick), svg::Anchor::middle, 11.0).with("class", "muted"));

@@ -153,7 +153,12 @@ std::vector<Practice> practise_next(const Report& report, std::size_t most)
         const WhatIf* what_if = report.what_ifs ? report.what_ifs->find(WhatIf::Kind::repaired, fault->rule.rule) : nullptr;
         return what_if != nullptr ? std::max(0.0, harm_of(*what_if, Compared::outside)) : 0.0;
     };
+    // What let much out comes first whatever the book thinks of it: nobody who sees only that learns what mattered.
+    const double much = 0.1 * (report.what_ifs ? static_cast<double>(report.what_ifs->base.outside.lead.count) : 0.0);
+    const auto let_much_out = [&](const FaultLine* fault) { return much > 0.0 && cost(fault) >= much; };
     std::stable_sort(order.begin(), order.end(), [&](const FaultLine* a, const FaultLine* b) {
+        if (let_much_out(a) != let_much_out(b)) return let_much_out(a);
+        if (let_much_out(a) && cost(a) != cost(b)) return cost(a) > cost(b);
         if (a->rule.is_critical != b->rule.is_critical) return a->rule.is_critical;
         if (cost(a) != cost(b)) return cost(a) > cost(b);
         return cost_of(report.marks, a->rule.rule) > cost_of(report.marks, b->rule.rule);

@@ -42,7 +42,8 @@ std::string as_it_was(const WhatIfs& what_ifs);
 /// "12 light runs with other seeds; each range is their lowest to highest tenth".
 std::string what_if_source(const WhatIfs& what_ifs);
 
-/// What to practise next, the costliest first: what each rule asks, in a few words, and the cards it takes.
+/// What to practise next: first what let a tenth and more of the lead out, most first; then critical rules; then by lead and points. What each
+/// rule asks, in a few words, and the cards it takes.
 struct Practice {
     std::string rule;           ///< in a few words
     std::vector<std::string> cards;

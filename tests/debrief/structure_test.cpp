@@ -3,11 +3,17 @@
 
 #include "debrief/page.hpp"
 #include "debrief/side_page.hpp"
+#include "text/language.hpp"
 
 using namespace flapdoor;
 using namespace flapdoor::debrief;
 
 namespace {
+
+struct Speaking {
+    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
+    ~Speaking() { text::speak(text::Language::english); }
+};
 
 /// The careless small job with everything a page can show.
 Report full_report()
@@ -37,8 +43,10 @@ TEST_CASE("the checks of a page's structure find what is wrong")
     CHECK(html_checks::unnamed_drawing("<svg role=\"img\" aria-label=\"a\">").empty());
 }
 
-TEST_CASE("every page is well formed, its headings in order, its tables headed, its drawings named")
+TEST_CASE("every page is well formed, its headings in order, its tables headed, its drawings named, in both languages")
 {
+    const auto language = GENERATE(text::Language::english, text::Language::spanish);
+    const Speaking speaking(language);
     const Report report = full_report();
     const auto careful = small_job::make(small_job::careful);
     const auto careless = small_job::make(small_job::careless);
@@ -49,7 +57,7 @@ TEST_CASE("every page is well formed, its headings in order, its tables headed, 
         CHECK(html_checks::headings_astray(html) == "");
         CHECK(html_checks::heads_without_scope(html) == "");
         CHECK(html_checks::unnamed_drawing(html) == "");
-        CHECK(html_checks::tags(html, "html").front().find(" lang=") != std::string::npos);
+        CHECK(html_checks::tags(html, "html").front().find(language == text::Language::english ? " lang=\"en\"" : " lang=\"es\"") != std::string::npos);
         for (const char* outside : {"http://", "https://", "src=", "<link", "@import", "url(", "<script"}) CHECK(small_job::count(html, outside) == 0);
     }
 }

@@ -84,11 +84,62 @@ std::vector<std::string> book_paths(const std::vector<std::string>& named)
     return paths;
 }
 
+namespace {
+
+std::string listed(const std::set<std::string>& names)
+{
+    std::string all;
+    for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
+    return all;
+}
+
+std::string shipped_drills()
+{
+    std::set<std::string> names;
+    std::error_code ignored;
+    for (const fs::directory_entry& entry : fs::directory_iterator(scenario_folder(), ignored))
+        if (fs::exists(entry.path() / "scenario.toml", ignored)) names.insert(entry.path().filename().string());
+    return listed(names);
+}
+
+std::string plans_beside(const fs::path& scenario)
+{
+    std::set<std::string> names;
+    std::error_code ignored;
+    for (const fs::directory_entry& entry : fs::directory_iterator(scenario.parent_path(), ignored))
+        if (entry.path().extension() == ".toml" && entry.path() != scenario) names.insert(entry.path().stem().string());
+    return listed(names);
+}
+
+/// What is named and is not there, with the names that are.
+Problems missing(const std::string& scenario, const std::string& place, const std::vector<std::string>& plans)
+{
+    Problems problems;
+    const auto add = [&](const std::string& named, std::string expected) {
+        Problem problem;
+        problem.where.file = named;
+        problem.expected = std::move(expected);
+        problem.found = "no such file or name";
+        problems.push_back(std::move(problem));
+    };
+    std::error_code ignored;
+    if (!fs::exists(place, ignored)) {
+        add(scenario, "a scenario file, its folder, or a shipped drill (" + shipped_drills() + ")");
+        return problems;    // whose plans these would be nobody knows
+    }
+    for (const std::string& plan : plans)
+        if (!fs::exists(plan_path(plan, place), ignored)) add(plan, "a plan file, or a plan in the scenario's folder (" + plans_beside(place) + ")");
+    return problems;
+}
+
+}
+
 Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, const std::vector<std::string>& plans, const std::vector<std::string>& books)
 {
     const std::string place = scenario_path(scenario);
     std::vector<debrief::Inputs> inputs;
-    Problems problems;
+    Problems problems = missing(scenario, place, plans);
+    if (!problems.empty()) return failed(std::move(problems));
     std::set<std::string> told;     // what is wrong with the scenario or the book is told once
     for (const std::string& plan : plans) {
         Result<debrief::Inputs> read = debrief::read_inputs(place, plan_path(plan, place), book_paths(books));

@@ -13,7 +13,7 @@ using text::say_with;
 Element practise_list(const Report& report)
 {
     Element section = titled(say("Practise next"));
-    section.add(piece("p", say("Critical rules first, then what let most lead out, then what cost most points."), "small intro"));
+    section.add(piece("p", say("First what let a tenth or more of the lead out, then critical rules, then what cost most points."), "small intro"));
     Element list("ol");
     for (const Practice& practice : practise_next(report, 8)) {
         std::string cards;

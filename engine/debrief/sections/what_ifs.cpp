@@ -34,6 +34,32 @@ Element what_changed(const WhatIfLine& line, bool shows_edits, std::size_t colum
     return Element("tr").add(std::move(td));
 }
 
+/// Does it change no figure, in this run or in any light one?
+bool changes_nothing(const WhatIfLine& line)
+{
+    const std::string nothing(say("no change"));
+    const auto is_nothing = [&](const WhatIfLine::Cell& cell) { return cell.own == nothing && (cell.range.empty() || cell.range == nothing); };
+    return is_nothing(line.outside) && is_nothing(line.floor) && is_nothing(line.sill) && is_nothing(line.breathed) && line.doubt.empty();
+}
+
+/// Those that change no dust, a line each: papers, signs and the like.
+Element without_effect(const Report& report, WhatIf::Kind kind)
+{
+    Element list("ul");
+    std::size_t count = 0;
+    for (const WhatIf& what_if : report.what_ifs->list) {
+        if (what_if.kind != kind) continue;
+        const WhatIfLine line = what_if_line(report, what_if);
+        if (!changes_nothing(line)) continue;
+        ++count;
+        std::string told;
+        for (const std::string& edit : line.told) told += (told.empty() ? "" : "; ") + edit;
+        list.add(Element("li").say(say_with("{}: {}.", line.name, told)));
+    }
+    if (count == 0) return Element("div");
+    return Element("div").with("class", "small").add(piece("p", say("No difference to the dust, in this run or in any other:"), "intro")).add(std::move(list));
+}
+
 Element changes(const Report& report, std::string_view caption, WhatIf::Kind kind)
 {
     const bool has_runs = !report.what_ifs->seeds.empty();
@@ -42,10 +68,13 @@ Element changes(const Report& report, std::string_view caption, WhatIf::Kind kin
     std::vector<std::string_view> heads{say("What"), outside, floor, sill, breathed, took};
     if (has_runs) heads.push_back(often);
     Element list = table(caption, heads).with("class", "what-ifs");
+    std::size_t rows = 0;
     for (const WhatIf& what_if : report.what_ifs->list) {
         const bool is_all = what_if.kind == WhatIf::Kind::all_repaired && kind == WhatIf::Kind::repaired;
         if (what_if.kind != kind && !is_all) continue;
         const WhatIfLine line = what_if_line(report, what_if);
+        if (!is_all && changes_nothing(line)) continue;
+        ++rows;
         Element row("tr");
         if (is_all) row.with("class", "total");
         const bool has_more = !is_all || !line.doubt.empty() || !line.why.empty();
@@ -59,6 +88,7 @@ Element changes(const Report& report, std::string_view caption, WhatIf::Kind kin
         if (has_more) group.add(what_changed(line, !is_all, heads.size() - 1));
         list.add(std::move(group));
     }
+    if (rows == 0) return piece("h3", caption);     // nothing but what follows below
     return list;
 }
 
@@ -109,6 +139,7 @@ Element what_ifs(const Report& report)
         figure.add(what_if_chart(report, charted));
         section.add(std::move(figure));
         section.add(changes(report, say("What each mistake added"), WhatIf::Kind::repaired));
+        section.add(without_effect(report, WhatIf::Kind::repaired));
         section.add(piece("p", say_with("Loadings are lead on the worst floor and the worst sill of the work area at the end; {}. Repairs do not add up: two mistakes can let out the same dust.", say(model_note)), "small"));
         section.add(near_miss_list(report));
         section.add(piece("p", say("Harm is counted when at least a tenth of the lead that got out, or that lies on floor or sill, is the mistake's doing, and more than a trifle (10 ug, 0.1 ug/ft2). "
@@ -118,6 +149,7 @@ Element what_ifs(const Report& report)
     const bool has_reverse = std::any_of(report.what_ifs->list.begin(), report.what_ifs->list.end(), [](const WhatIf& w) { return w.kind == WhatIf::Kind::put_in; });
     if (has_reverse) {
         section.add(changes(report, say("The same mistakes, each alone in the careful plan"), WhatIf::Kind::put_in));
+        section.add(without_effect(report, WhatIf::Kind::put_in));
         section.add(piece("p", say_with("In a careful job one mistake often does little, because others do not help it; {}.", say(loading_note)), "small"));
     }
     if (!report.what_ifs->not_put_in.empty()) section.add(not_done(report, say("Mistakes that cannot be put into the careful plan by themselves"), report.what_ifs->not_put_in));
