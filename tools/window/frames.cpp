@@ -1,7 +1,9 @@
 #include "window/show.hpp"
 
+#include "window/class_room/class_room.hpp"
 #include "window/drawing/cloud.hpp"
 #include "window/drawing/heat_map.hpp"
+#include "window/room/room_screen.hpp"
 #include "window/run/run_screen.hpp"
 #include "window/stage/painter.hpp"
 #include "window/stage/ui.hpp"
@@ -128,7 +130,10 @@ int show_frames(Places places)
         return cannot_show;
     }
     const std::shared_ptr<const Drill> drill = shelf.drills.front();
-    RunScreen run(std::make_shared<const Story>(tell(drill->careful, debrief::carry_through(drill->careful, 1, true))));
+    const auto story = std::make_shared<const Story>(tell(drill->careful, debrief::carry_through(drill->careful, 1, true)));
+    RunScreen run(story);
+    ClassRoom lesson(story, drill->careful, 1);
+    lesson.careful().wait();
     const auto play_run = [&](Ui& stage, ViewKind view) {
         run.state().view = view;
         if (!run.playback().is_playing()) run.playback().play_or_pause();
@@ -154,6 +159,14 @@ int show_frames(Places places)
     tell_scene("brief", on_shell);
     shell.go_to(room_screen(shell, {drill, Mode::step_by_step, 1, {}}, drill->careful.scenario));
     tell_scene("drill room", on_shell);
+    auto room = std::make_unique<RoomScreen>(shell, Sitting{drill, Mode::step_by_step, 1, {}}, drill->careful.scenario);
+    room->take_up({job::LayFloorSheet{}, {drill->careful.scenario.crew.front().id}, {}});
+    shell.go_to(std::move(room));
+    tell_scene("drill room, a card in hand with its tools", on_shell);
+    tell_scene("a class watching", [&](Ui& stage) {
+        if (!lesson.playback().is_playing()) lesson.playback().play_or_pause();
+        lesson.play(stage, stage.screen(), false);
+    });
     tell_scene("a run playing, what is there", [&](Ui& stage) { play_run(stage, ViewKind::there); });
     tell_scene("a run playing, what could be seen", [&](Ui& stage) { play_run(stage, ViewKind::seen); });
     tell_scene("a run playing, airborne", [&](Ui& stage) { play_run(stage, ViewKind::airborne); });

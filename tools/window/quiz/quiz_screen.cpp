@@ -159,15 +159,18 @@ void QuizScreen::results(Ui& ui, const Box& box)
     });
 }
 
+void QuizScreen::pass(Time time)
+{
+    if (is_over() || told_) return;
+    used_ += time;
+    on_this_ += time;
+    if (paper_.limit && used_ >= *paper_.limit) run_out_of_time();
+}
+
 void QuizScreen::play(Ui& ui, const Box& box)
 {
     Box rest = box.inset(ui.px(12.0F));
-    if (!is_over() && !told_) {
-        const Time passed = 1.0_s * static_cast<double>(ui.input().seconds);
-        used_ += passed;
-        on_this_ += passed;
-        if (paper_.limit && used_ >= *paper_.limit) run_out_of_time();
-    }
+    pass(1.0_s * static_cast<double>(ui.input().seconds));
     if (is_over()) return results(ui, rest);
     const Box foot = cut_bottom(rest, ui.px(64.0F));
     question(ui, rest);

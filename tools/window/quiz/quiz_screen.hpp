@@ -19,6 +19,9 @@ public:
     /// One frame in a part of the screen, below a head that tells the progress; goes between Ui::begin_frame and Ui::end_frame.
     void play(Ui& ui, const Box& box);
 
+    /// Time on the question that passed while nothing was drawn.
+    void pass(Time time);
+
     /// "3 / 10", and how much time is left; "done" after the last answer. In the language in force.
     std::string progress() const;
     /// True while a clock runs that is shown.

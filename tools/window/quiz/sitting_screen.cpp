@@ -4,6 +4,8 @@
 #include "window/widgets/panel.hpp"
 #include "window/widgets/words.hpp"
 
+#include <chrono>
+
 namespace flapdoor::window {
 
 namespace {
@@ -34,6 +36,7 @@ public:
             const float height = ui.canvas().measure_wrapped(rest.width() - ui.px(60.0F), notice_, TextStyle::body).y + ui.px(24.0F);
             panel(ui, "sitting-notice", cut_top(rest, height).inset(ui.px(4.0F)), {.can_scroll = false, .padding = 8.0F}, [&] { words(ui, notice_); });
         }
+        count_idle_time(static_cast<double>(ui.input().seconds));
         screen_.play(ui, rest);
         take_keys_of_all_screens(ui, shell_.settings());
         if (is_back || screen_.wants_to_quit() || (!shell_.settings().shows_help && ui.shortcut(Key::escape))) shell_.go_to(quiz_start_screen(shell_));
@@ -50,6 +53,15 @@ public:
     }
 
 private:
+    /// While somebody thinks nothing moves and no frame is drawn, and the frame after it does not tell how long that was.
+    void count_idle_time(double told)
+    {
+        const auto now = std::chrono::steady_clock::now();
+        const double passed = std::chrono::duration<double>(now - before_).count();
+        before_ = now;
+        if (passed > told + 0.1) screen_.pass(Time{passed - told});
+    }
+
     void keep(const quiz::SittingResult& now)
     {
         const Result<void> saved = quiz::save_sitting(now, file_.string());
@@ -63,6 +75,7 @@ private:
     std::filesystem::path file_;
     std::string notice_;
     QuizScreen screen_;
+    std::chrono::steady_clock::time_point before_ = std::chrono::steady_clock::now();
 };
 
 }
