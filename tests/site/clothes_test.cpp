@@ -3,6 +3,7 @@
 #include "site/cleaning.hpp"
 #include "site/clothes.hpp"
 #include "site/crossing.hpp"
+#include "site/hands.hpp"
 #include "site/passing_time.hpp"
 
 #include <rapidcheck.h>

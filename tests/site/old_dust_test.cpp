@@ -1,6 +1,7 @@
 #include "trial.hpp"
 
 #include "site/cleaning.hpp"
+#include "site/effects.hpp"
 
 namespace flapdoor::site {
 
