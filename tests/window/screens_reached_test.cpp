@@ -117,6 +117,8 @@ TEST_CASE("a quiz is begun from the first screen, left, and gone on with; its an
     played.stage.press(Key::escape);
     played.settle();
     REQUIRE(reached.find("paper/short") != nullptr);
+    REQUIRE(played.press_on("paper/short", Key::space));
+    REQUIRE(played.press_on("manner/practice", Key::space));
     CHECK(reached.find("seed")->value == "2"); // another paper than the one begun
     REQUIRE(played.press_on("go-on-0"));
     REQUIRE(reached.waits_for("question-2"));
