@@ -66,18 +66,18 @@ std::vector<BagMove> taught_bag_moves()
     return {BagMove::press_gently, BagMove::twist, BagMove::fold, BagMove::tape, BagMove::loop, BagMove::vacuum_outside};
 }
 
-std::optional<std::string> why_not(const BagInHand& bag, BagMove move)
+std::optional<std::string_view> why_not(const BagInHand& bag, BagMove move)
 {
-    if (is_made(bag, move)) return "this is done already";
+    if (is_made(bag, move)) return to_say("this is done already");
     const bool is_shut = is_made(bag, BagMove::tape) || is_made(bag, BagMove::knot);
     const bool is_press = std::find(presses.begin(), presses.end(), move) != presses.end();
-    if (is_press && press_of(bag)) return "the air is out already";
-    if (is_press && is_shut) return "the neck is shut: no air comes out any more";
-    if (move == BagMove::draw_air && is_made(bag, BagMove::twist)) return "the neck is twisted: the hose does not go in";
-    if ((move == BagMove::twist || move == BagMove::fold || move == BagMove::knot) && is_shut) return "the neck is shut: nothing can be changed at it any more";
-    if (move == BagMove::knot && is_made(bag, BagMove::twist)) return "a twisted neck takes no knot";
-    if (move == BagMove::tape && is_made(bag, BagMove::knot)) return "it is knotted";
-    if (move == BagMove::loop && !is_made(bag, BagMove::tape)) return "the neck is not taped yet: there is nothing to leave a loop of";
+    if (is_press && press_of(bag)) return to_say("the air is out already");
+    if (is_press && is_shut) return to_say("the neck is shut: no air comes out any more");
+    if (move == BagMove::draw_air && is_made(bag, BagMove::twist)) return to_say("the neck is twisted: the hose does not go in");
+    if ((move == BagMove::twist || move == BagMove::fold || move == BagMove::knot) && is_shut) return to_say("the neck is shut: nothing can be changed at it any more");
+    if (move == BagMove::knot && is_made(bag, BagMove::twist)) return to_say("a twisted neck takes no knot");
+    if (move == BagMove::tape && is_made(bag, BagMove::knot)) return to_say("it is knotted");
+    if (move == BagMove::loop && !is_made(bag, BagMove::tape)) return to_say("the neck is not taped yet: there is nothing to leave a loop of");
     return std::nullopt;
 }
 

@@ -35,7 +35,7 @@ struct BagHandled {
 };
 
 /// Why that move cannot be made now; nothing when it can. A wrong order is no reason: it is carried out and shows.
-std::optional<std::string> why_not(const BagInHand& bag, BagMove move);
+std::optional<std::string_view> why_not(const BagInHand& bag, BagMove move);
 
 /// @param is_done  nothing more will be done to it: what was left out counts
 BagHandled handled(const BagInHand& bag, bool is_done);

@@ -45,10 +45,10 @@ std::vector<FlapMove> taught_flap_moves()
     return {FlapMove::fold_slack, FlapMove::tape_first, FlapMove::cut_slit, FlapMove::hang_second, FlapMove::put_in_dowel};
 }
 
-std::optional<std::string> why_not(const FlapInHand& door, FlapMove move)
+std::optional<std::string_view> why_not(const FlapInHand& door, FlapMove move)
 {
-    if (is_made(door, move)) return "this is done already";
-    if (move == FlapMove::put_in_dowel && !is_made(door, FlapMove::hang_second)) return "there is no second sheet yet whose hem could hold it";
+    if (is_made(door, move)) return to_say("this is done already");
+    if (move == FlapMove::put_in_dowel && !is_made(door, FlapMove::hang_second)) return to_say("there is no second sheet yet whose hem could hold it");
     return std::nullopt;
 }
 

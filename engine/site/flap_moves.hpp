@@ -31,7 +31,7 @@ struct FlapHandled {
 };
 
 /// Why that move cannot be made now; nothing when it can. A wrong order is no reason: it is carried out and shows.
-std::optional<std::string> why_not(const FlapInHand& door, FlapMove move);
+std::optional<std::string_view> why_not(const FlapInHand& door, FlapMove move);
 
 /// @param is_done  nothing more will be done to it: what was left out counts
 FlapHandled handled(const FlapInHand& door, bool is_done);

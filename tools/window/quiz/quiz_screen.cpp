@@ -64,7 +64,7 @@ QuizScreen::QuizScreen(quiz::Paper paper, quiz::SittingResult sitting, std::func
 
 void QuizScreen::answer(quiz::Response response)
 {
-    if (paper_.feedback == quiz::Feedback::at_once) told_ = response;
+    if (paper_.feedback == quiz::Feedback::at_once) told_ = response, is_newly_told_ = true;
     sitting_.answers.push_back(quiz::answered(item(), std::move(response), on_this_));
     on_this_ = {};
     sitting_.is_finished = sitting_.answers.size() == paper_.items.size();
@@ -98,12 +98,14 @@ std::string QuizScreen::progress() const
     return told;
 }
 
-void QuizScreen::feedback(Ui& ui) const
+void QuizScreen::feedback(Ui& ui)
 {
     ui.gap(12.0F);
     rule(ui);
     ui.gap(8.0F);
+    const Point low = ui.cursor();
     tell(ui, item().question, *told_);
+    if (std::exchange(is_newly_told_, false)) ui.scroll_to({low, ui.cursor()}); // long answers end below the window
 }
 
 void QuizScreen::question(Ui& ui, const Box& box)

@@ -38,7 +38,7 @@ private:
     void run_out_of_time();
 
     void question(Ui& ui, const Box& box);
-    void feedback(Ui& ui) const;
+    void feedback(Ui& ui);
     void buttons(Ui& ui, const Box& box);
     void results(Ui& ui, const Box& box);
 
@@ -48,6 +48,7 @@ private:
     std::size_t at_ = 0;                    ///< question that is shown
     AnswerInHand draft_;
     std::optional<quiz::Response> told_;    ///< practice: the answer whose feedback is shown
+    bool is_newly_told_ = false;            ///< its feedback is brought into view
     Time used_{};                           ///< on answering, feedback left out
     Time on_this_{};
     bool wants_to_quit_ = false;

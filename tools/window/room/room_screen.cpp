@@ -371,7 +371,7 @@ void RoomScreen::draft_sheet(Ui& ui, const Box& box)
         ui.go_to(inner.low);
         if (button(ui, "put-down", say("Back"), {.hint = say("Put the card down (Esc)")})) return put_down();
         ui.beside(8.0F);
-        if (button(ui, "do-it", say("Carry it out"), {.emphasis = Emphasis::primary, .width = -1.0F, .is_enabled = why.empty(), .hint = say("Ctrl + Enter")})) {
+        if (button(ui, "do-it", say("Carry it out"), {.emphasis = Emphasis::primary, .width = (inner.high.x - ui.cursor().x) / ui.text_scale(), .is_enabled = why.empty(), .hint = say("Ctrl + Enter")})) {
             const std::string kind(step_kinds()[draft_->card.step.index()].name);
             do_it();
             ui.focus_on("deck/" + kind);
