@@ -73,7 +73,7 @@ job::Card with_values(const job::Card& original, const job::Card& card, const st
     text::Node node = job::card_node(card);
     auto& table = std::get<text::Table>(node.value);
     for (const auto& [key, value] : values) {
-        const auto entry = std::find_if(table.entries.begin(), table.entries.end(), [&](const text::Entry& e) { return e.key == key; });
+        const auto entry = std::find_if(table.entries.begin(), table.entries.end(), [&key = key](const text::Entry& e) { return e.key == key; });
         const text::Node* was = std::get<text::Table>(before.value).find(key);
         if (entry != table.entries.end()) entry->value = was != nullptr ? merged(*was, entry->value, value) : value;
         else {
