@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace flapdoor::window {
 
 namespace {
@@ -54,12 +56,23 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     return touch;
 }
 
+/// What stands left and right of each label of a row: less where long words would run out of the width left.
+float margin_of_a_row(Ui& ui, std::span<const Option> options)
+{
+    float labels = 0.0F;
+    for (const Option& option : options)
+        labels += ui.canvas().measure(option.label, TextStyle::body).x + (option.icon == Icon::none ? 0.0F : ui.px(24.0F));
+    const float share = (ui.width_left() - labels) / (2.0F * static_cast<float>(options.size()));
+    return std::clamp(share, ui.px(3.0F), ui.px(14.0F));
+}
+
 }
 
 bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, std::size_t& chosen)
 {
     const Theme& t = ui.theme();
     const std::size_t before = chosen;
+    const float margin = margin_of_a_row(ui, options);
     for (std::size_t i = 0; i < options.size(); ++i) {
         const Option& option = options[i];
         Canvas canvas = ui.canvas();
@@ -70,7 +83,7 @@ bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, 
         const Touch touch = ui.touch({.name = joined(name, option),
                                       .role = Role::choice,
                                       .label = option.label,
-                                      .size = {words + icon + ui.px(28.0F), ui.px(40.0F)},
+                                      .size = {words + icon + 2.0F * margin, ui.px(40.0F)},
                                       .is_enabled = option.is_enabled,
                                       .is_on = is_on,
                                       .ring_rounding = 3.0F});
@@ -86,7 +99,7 @@ bool choice_row(Ui& ui, std::string_view name, std::span<const Option> options, 
         const Color text = !option.is_enabled ? faded(t.muted, 0.7) : is_on ? t.accent : t.ink;
         if (touch.is_hovered && !is_on) canvas.fill_box(touch.box, mixed(t.paper, t.accent_tint, 0.7), ui.px(3.0F));
         canvas.fill_box({{touch.box.low.x, touch.box.high.y - ui.px(is_on ? 3.0F : 1.0F)}, touch.box.high}, is_on ? t.accent : t.line);
-        const float start = touch.box.low.x + ui.px(14.0F);
+        const float start = touch.box.low.x + margin;
         if (icon > 0.0F) draw_icon(canvas, option.icon, {start + ui.px(8.0F), touch.box.center().y}, ui.px(16.0F), text, t.paper);
         canvas.text_in({{start + icon, touch.box.low.y}, {touch.box.high.x, touch.box.high.y}}, option.label, TextStyle::body, text);
         ui.hint(option.hint);
