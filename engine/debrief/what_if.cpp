@@ -153,16 +153,18 @@ Branch branch_made_up(WhatIf& what_if, const drill::Trunk& trunk)
     Branch done = branch(trunk, what_if.edits, known);
     what_if.parcel_steps += done.run.site.parcel_steps - shared_steps;
     for (int round = 1; round < most_rounds && !done.lacks.empty(); ++round) {
-        std::vector<PlanEdit> more;
+        std::vector<PlanEdit> more, behind;     // behind what was put in at the same place, for a card that stands where it stood
         std::set<job::PersonId> let_in;     // who enters before one card is inside for the next
         for (Lack lack : done.lacks) {
             std::erase_if(lack.not_inside, [&](const job::PersonId& id) { return let_in.contains(id); });
             let_in.insert(lack.not_inside.begin(), lack.not_inside.end());
             for (PlanEdit& edit : made_up(lack, trunk.run.plan, done.changed))
-                if (!includes(what_if.edits, {edit}) && !includes(more, {edit})) more.push_back(std::move(edit));
+                if (!includes(what_if.edits, {edit}) && !includes(more, {edit}) && !includes(behind, {edit}))
+                    (done.changed.is_touched.at(static_cast<std::size_t>(lack.card)) ? more : behind).push_back(std::move(edit));
         }
-        if (more.empty()) break;
+        if (more.empty() && behind.empty()) break;
         more.insert(more.end(), what_if.edits.begin(), what_if.edits.end());
+        more.insert(more.end(), behind.begin(), behind.end());
         Branch next = branch(trunk, more, known);
         what_if.parcel_steps += next.run.site.parcel_steps - trunk.before.at(drill::shared_cards(trunk.run.plan, next.run.plan)).parcel_steps;
         if (next.lacks.size() > done.lacks.size()) break;   // made worse
