@@ -33,6 +33,7 @@ constexpr std::string_view style = R"(
 .sheet .blank { display: inline-block; width: 16rem; height: 1.4rem; border-bottom: 1.5px solid; }
 .key td:nth-child(2) { white-space: nowrap; }
 .foot { margin-top: 2rem; font-size: .8rem; }
+.question svg { display: block; height: 4.4in; width: auto; max-width: 100%; }
 svg .door { fill: none; stroke: currentColor; stroke-width: 2.5; stroke-dasharray: 5 3; }
 svg .window { fill: #fff; stroke: currentColor; stroke-width: 1.5; }
 svg .register { fill: currentColor; stroke: none; }
