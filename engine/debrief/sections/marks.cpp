@@ -86,7 +86,7 @@ Element outcome_apart(const Report& report)
         return say_with("{} of the lead that was released ({})", said_share(std::max(0.0, mass(part.lead) / mass(outcome.released.lead))), show_roughly(part.lead));
     };
     Element list = table(say("Outcome of this run, apart from the points and never added to them"), {say("Where"), say("How much")});
-    list.with("class", "marks");
+    list.with("class", "levels");
     Element body("tbody");
     for (const auto& [where, part] : {std::pair{say("Left in the work area"), outcome.inside}, std::pair{say("Got out of it"), outcome.outside}})
         body.add(Element("tr").add(Element("th").with("scope", "row").say(where)).add(piece("td", share(part))));
