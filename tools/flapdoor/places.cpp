@@ -29,6 +29,15 @@ std::string catalog_folder()
     return fs::is_directory(installed, ignored) ? installed.string() : std::string(FLAPDOOR_CATALOGS);
 }
 
+Problem problem_with(const std::string& what, std::string expected, std::string found)
+{
+    Problem problem;
+    problem.where.file = what;
+    problem.expected = std::move(expected);
+    problem.found = std::move(found);
+    return problem;
+}
+
 std::string own_folder()
 {
     const auto named = [](const char* variable) {
@@ -115,13 +124,7 @@ std::string plans_beside(const fs::path& scenario)
 Problems missing(const std::string& scenario, const std::string& place, const std::vector<std::string>& plans)
 {
     Problems problems;
-    const auto add = [&](const std::string& named, std::string expected) {
-        Problem problem;
-        problem.where.file = named;
-        problem.expected = std::move(expected);
-        problem.found = "no such file or name";
-        problems.push_back(std::move(problem));
-    };
+    const auto add = [&](const std::string& named, std::string expected) { problems.push_back(problem_with(named, std::move(expected), "no such file or name")); };
     std::error_code ignored;
     if (!fs::exists(place, ignored)) {
         add(scenario, "a scenario file, its folder, or a shipped drill (" + shipped_drills() + ")");

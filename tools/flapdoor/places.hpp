@@ -19,6 +19,9 @@ std::string scenario_folder();
 /// The folder with the compiled catalogs of sentences: of the installed program, else of the build.
 std::string catalog_folder();
 
+/// What is wrong with a file, a folder or an option as a whole.
+Problem problem_with(const std::string& what, std::string expected, std::string found);
+
 /// Folder for what people leave on this machine: drills in progress, finished runs. May not be there yet.
 std::string own_folder();
 

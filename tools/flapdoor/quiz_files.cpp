@@ -12,15 +12,6 @@ namespace flapdoor::command {
 
 namespace fs = std::filesystem;
 
-Problem problem_with(const std::string& what, std::string expected, std::string found)
-{
-    Problem problem;
-    problem.where.file = what;
-    problem.expected = std::move(expected);
-    problem.found = std::move(found);
-    return problem;
-}
-
 Result<std::vector<std::string>> files_in(const std::vector<std::string>& named, std::string_view ending)
 {
     constexpr std::size_t most = 5000;

@@ -15,9 +15,6 @@ Result<std::vector<std::string>> files_in(const std::vector<std::string>& named,
 /// The shipped banks, and those named besides. Problems of all of them.
 Result<std::vector<quiz::Bank>> read_banks(const std::vector<std::string>& named, bool with_shipped, const quiz::FindScenario& find);
 
-/// What is wrong with a file, a folder or an option as a whole.
-Problem problem_with(const std::string& what, std::string expected, std::string found);
-
 /// Makes a folder, or says why not.
 Result<void> make_folder(const std::string& folder);
 

@@ -6,6 +6,7 @@
 #include "quiz/print/pages.hpp"
 #include "quiz/sitting.hpp"
 #include "quiz/terminal/asking.hpp"
+#include "records/now.hpp"
 #include "text/atomic_file.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
@@ -34,16 +35,6 @@ using Clock = std::chrono::steady_clock;
 
 /// Whole seconds, as a kept sitting names them.
 Time since(Clock::time_point begin) { return {static_cast<double>(std::chrono::round<std::chrono::seconds>(Clock::now() - begin).count())}; }
-
-std::string now_utc()
-{
-    const auto seconds = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    const auto day = std::chrono::floor<std::chrono::days>(seconds);
-    const std::chrono::year_month_day date{day};
-    const std::chrono::hh_mm_ss time{seconds - day};
-    return fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", static_cast<int>(date.year()), static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()), time.hours().count(),
-                       time.minutes().count(), time.seconds().count());
-}
 
 /// Writes paper, answer sheet and key.
 int print_paper(const quiz::Paper& paper, const std::string& folder)
@@ -170,7 +161,7 @@ int sit_quiz(const QuizChoice& choice)
     if (choice.is_untimed) paper->limit.reset();
     if (!choice.print.empty()) return print_paper(*paper, choice.print);
     const std::string file = choice.save.empty() ? fmt::format("quiz-{}-{}.toml", file_name_from(paper->blueprint), paper->seed) : choice.save;
-    Result<quiz::SittingResult> sitting = quiz::kept_or_begun(*paper, file, choice.person, now_utc());
+    Result<quiz::SittingResult> sitting = quiz::kept_or_begun(*paper, file, choice.person, records::now_utc());
     if (!sitting) {
         tell(sitting.error());
         return bad_file;

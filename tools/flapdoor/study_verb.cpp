@@ -31,16 +31,6 @@ namespace fs = std::filesystem;
 
 constexpr auto between_saves = std::chrono::seconds(5);
 
-/// Something wrong with a file as a whole.
-Problem problem_of(const std::string& file, std::string expected, std::string found)
-{
-    Problem problem;
-    problem.where.file = file;
-    problem.expected = std::move(expected);
-    problem.found = std::move(found);
-    return problem;
-}
-
 int refuse(const Problems& problems, Exit code)
 {
     tell(problems);
@@ -55,12 +45,12 @@ Result<debrief::Study> kept_study(const std::string& path, debrief::Study begun,
     if (!fs::exists(path, ignored)) return begun;
     Result<debrief::Study> kept = debrief::load_study(path);
     if (!kept) return kept;
-    if (const auto other = debrief::difference(kept->basis, begun.basis)) return failed(problem_of(path, "a study of the same inputs, or another --out", *other));
+    if (const auto other = debrief::difference(kept->basis, begun.basis)) return failed(problem_with(path, "a study of the same inputs, or another --out", *other));
     if (kept->rows.empty()) return kept;
     const debrief::StudyRow& first = kept->rows.front();
     mechanics::FlapBook flaps;
     if (debrief::study_row(plans[first.plan], kept->basis, first.plan, first.seed, flaps) != first)
-        return failed(problem_of(path, "results that this program gives too, or another --out", fmt::format("others for seed {}: the model has changed since", first.seed)));
+        return failed(problem_with(path, "results that this program gives too, or another --out", fmt::format("others for seed {}: the model has changed since", first.seed)));
     return kept;
 }
 
@@ -110,7 +100,7 @@ Result<void> make_folder(const std::string& folder)
     fs::create_directories(folder, error);
     std::error_code ignored;
     if (fs::is_directory(folder, ignored)) return {};
-    return failed(problem_of(folder, "a folder that can be written to", error ? error.message() : "a file"));
+    return failed(problem_with(folder, "a folder that can be written to", error ? error.message() : "a file"));
 }
 
 }
@@ -159,8 +149,8 @@ int pool(const PoolChoice& choice)
         Result<debrief::Study> read = debrief::load_study(path);
         if (!read) return failed(read.error());
         if (!pooled) pooled = std::move(*read);
-        else if (const auto other = debrief::pool(*pooled, *read)) return failed(problem_of(path, fmt::format("a part of the same study as {}", choice.files.front()), *other));
-        if (pooled->rows.size() > debrief::most_study_runs) return failed(problem_of(path, fmt::format("at most {} runs in all", debrief::most_study_runs), "more"));
+        else if (const auto other = debrief::pool(*pooled, *read)) return failed(problem_with(path, fmt::format("a part of the same study as {}", choice.files.front()), *other));
+        if (pooled->rows.size() > debrief::most_study_runs) return failed(problem_with(path, fmt::format("at most {} runs in all", debrief::most_study_runs), "more"));
         return {};
     };
     Problems problems;

@@ -3,6 +3,7 @@
 #include "window/class_room/class_room.hpp"
 #include "window/drawing/cloud.hpp"
 #include "window/drawing/heat_map.hpp"
+#include "window/own_ui.hpp"
 #include "window/room/room_screen.hpp"
 #include "window/run/run_screen.hpp"
 #include "window/stage/painter.hpp"
@@ -17,14 +18,12 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
-#include <cstdlib>
 #include <functional>
 
 namespace flapdoor::window {
 
 namespace {
 
-constexpr int cannot_show = 3;
 constexpr unsigned width = 1280;
 constexpr unsigned height = 800;
 constexpr int frames_to_settle = 10;
@@ -105,24 +104,15 @@ Times measured(const Scene& scene, Ui& ui, sf::RenderWindow& window, Painter& pa
     return {times[times.size() / 2], times[times.size() * 95 / 100]};
 }
 
-int tell_problems(const Problems& problems)
-{
-    for (const Problem& problem : problems) std::fprintf(stderr, "flapdoor: %s\n", describe(problem).c_str());
-    return cannot_show;
-}
-
 }
 
 int show_frames(Places places)
 {
-    const Result<FontFiles> fonts = find_fonts(asset_folders(program_file(), FLAPDOOR_SOURCE_DIR "/assets"));
-    if (!fonts) return tell_problems(fonts.error());
-    const char* display = std::getenv("DISPLAY");
-    if (display == nullptr || *display == '\0') {
+    if (!has_display()) {
         std::fprintf(stderr, "flapdoor: frames are measured in a window, and there is no display to open one on\n");
         return cannot_show;
     }
-    Result<std::unique_ptr<Ui>> ui = Ui::open(*fonts, drafting_theme());
+    Result<std::unique_ptr<Ui>> ui = own_ui();
     if (!ui) return tell_problems(ui.error());
     const DrillShelf shelf = read_drills(places.scenarios, places.book);
     if (shelf.drills.empty()) {

@@ -1,5 +1,6 @@
 #include "window/show.hpp"
 
+#include "window/own_ui.hpp"
 #include "window/run/run_screen.hpp"
 #include "window/stage/ui.hpp"
 
@@ -15,23 +16,14 @@ namespace flapdoor::window {
 
 namespace {
 
-constexpr int cannot_paint = 3;
 constexpr int frames_to_settle = 4; // lists scroll to their place from one frame to the next
 constexpr std::chrono::seconds longest_wait{60};
-
-int tell_problems(const Problems& problems)
-{
-    for (const Problem& problem : problems) std::fprintf(stderr, "flapdoor: %s\n", describe(problem).c_str());
-    return cannot_paint;
-}
 
 /// @param is_waiting  true while something is still worked out that the picture is to show
 int paint(const PictureLook& look, const std::function<void(Ui&)>& play, const std::function<bool()>& is_waiting = [] { return false; })
 {
     insist(look.width >= 320 && look.height >= 320 && look.width <= 8192 && look.height <= 8192, "a picture of a screen is 320 to 8192 pixels wide and high");
-    const Result<FontFiles> fonts = find_fonts(asset_folders(program_file(), FLAPDOOR_SOURCE_DIR "/assets"));
-    if (!fonts) return tell_problems(fonts.error());
-    Result<std::unique_ptr<Ui>> ui = Ui::open(*fonts, drafting_theme(), look.text_scale);
+    Result<std::unique_ptr<Ui>> ui = own_ui(look.text_scale);
     if (!ui) return tell_problems(ui.error());
     FrameInput input;
     input.size = {static_cast<float>(look.width), static_cast<float>(look.height)};

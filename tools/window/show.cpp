@@ -1,5 +1,6 @@
 #include "window/show.hpp"
 
+#include "window/own_ui.hpp"
 #include "window/stage/bridge.hpp"
 #include "window/stage/painter.hpp"
 #include "window/stage/ui.hpp"
@@ -11,13 +12,11 @@
 
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
 
 namespace flapdoor::window {
 
 namespace {
 
-constexpr int cannot_show = 3;
 constexpr unsigned first_width = 1440;
 constexpr unsigned first_height = 900;
 constexpr unsigned least_width = 1024;
@@ -25,21 +24,6 @@ constexpr unsigned least_height = 700;
 constexpr double settling = 0.8; // s after the last event during which frames are drawn: a hint may still come up
 
 double seconds_now() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
-
-Result<FontFiles> fonts_of_the_program() { return find_fonts(asset_folders(program_file(), FLAPDOOR_SOURCE_DIR "/assets")); }
-
-int tell_problems(const Problems& problems)
-{
-    for (const Problem& problem : problems) std::fprintf(stderr, "flapdoor: %s\n", describe(problem).c_str());
-    return cannot_show;
-}
-
-/// The library ends the program when it finds no display, so this is asked before.
-bool has_display()
-{
-    const char* display = std::getenv("DISPLAY");
-    return display != nullptr && *display != '\0';
-}
 
 /// The window with its one loop: events in, a frame out.
 class Stage {
@@ -123,13 +107,11 @@ private:
 
 int open_window(Shell& shell)
 {
-    const Result<FontFiles> fonts = fonts_of_the_program();
-    if (!fonts) return tell_problems(fonts.error());
     if (!has_display()) {
         std::fprintf(stderr, "flapdoor: there is no display to open a window on; `--picture FILE` paints without one\n");
         return cannot_show;
     }
-    Result<std::unique_ptr<Ui>> ui = Ui::open(*fonts, drafting_theme());
+    Result<std::unique_ptr<Ui>> ui = own_ui();
     if (!ui) return tell_problems(ui.error());
     return Stage(shell, **ui).run();
 }

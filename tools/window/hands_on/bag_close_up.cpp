@@ -118,32 +118,13 @@ CloseUpEnd BagCloseUp::sheet(Ui& ui, const Box& box)
         const site::BagHandled handled = site::handled(in_hand_, is_looked_over_);
         fault_notes(ui, handled.faults);
         if (is_looked_over_ && handled.faults.empty()) mark(ui, Standing::good, say("Closed as taught"));
-        std::vector<MoveFace> done, open;
-        std::vector<BagMove> open_moves;
-        for (const BagMove move : in_hand_.moves) done.push_back(face_of(in_hand_, move));
-        for (std::size_t i = 0; i < site::bag_move_count; ++i) {
-            const auto move = static_cast<BagMove>(i);
-            if (std::find(in_hand_.moves.begin(), in_hand_.moves.end(), move) != in_hand_.moves.end()) continue;
-            open.push_back(face_of(in_hand_, move));
-            open_moves.push_back(move);
-        }
-        if (const auto pressed = move_list(ui, done, open)) {
-            in_hand_.moves.push_back(open_moves[*pressed]);
-            is_looked_over_ = false;
-        }
+        if (make_a_move(ui, in_hand_.moves, site::bag_move_count, [&](auto move) { return face_of(in_hand_, move); })) is_looked_over_ = false;
         double twist = std::round(in_hand_.twist.si / inch);
         const bool is_taped = std::find(in_hand_.moves.begin(), in_hand_.moves.end(), BagMove::tape) != in_hand_.moves.end();
         if (slider(ui, "bag/twist", say("Twisted neck"), twist,
                    {.least = 2.0, .most = 14.0, .step = 1.0, .is_enabled = !is_taped, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
             in_hand_.twist = Length{twist * inch};
-        switch (close_up_buttons(ui, {!in_hand_.moves.empty(), is_looked_over_, say("Use it so")})) {
-            case CloseUpPress::take_back: in_hand_.moves.pop_back(), is_looked_over_ = false; break;
-            case CloseUpPress::begin_again: in_hand_.moves.clear(), is_looked_over_ = false; break;
-            case CloseUpPress::look_over: is_looked_over_ = true; break;
-            case CloseUpPress::use: end = CloseUpEnd::taken; break;
-            case CloseUpPress::leave: end = CloseUpEnd::left; break;
-            case CloseUpPress::none: break;
-        }
+        end = play_buttons(ui, in_hand_.moves, is_looked_over_, say("Use it so"));
     });
     return end;
 }

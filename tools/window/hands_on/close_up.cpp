@@ -13,12 +13,17 @@ namespace flapdoor::window {
 
 using text::say;
 
+namespace {
+
+/// Order in which open moves are listed.
 std::vector<std::size_t> by_title(std::span<const MoveFace> faces)
 {
     std::vector<std::size_t> order(faces.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return faces[a].title < faces[b].title; });
     return order;
+}
+
 }
 
 std::optional<std::size_t> move_list(Ui& ui, std::span<const MoveFace> done, std::span<const MoveFace> open)

@@ -4,6 +4,7 @@
 
 #include "site/move_fault.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <string>
@@ -39,7 +40,41 @@ struct CloseUpButtons {
 enum class CloseUpPress : int { none, take_back, begin_again, look_over, use, leave };
 CloseUpPress close_up_buttons(Ui& ui, const CloseUpButtons& look);
 
-/// Order in which open moves are listed: by title.
-std::vector<std::size_t> by_title(std::span<const MoveFace> faces);
+/// Lists the moves of something in hand and makes the one that is pressed.
+/// @param moves    made so far, in order
+/// @param count    kinds of moves there are
+/// @param face_of  how a move is shown
+/// @return true when one was made
+template <class Move, class Face>
+bool make_a_move(Ui& ui, std::vector<Move>& moves, std::size_t count, const Face& face_of)
+{
+    std::vector<MoveFace> done, open;
+    std::vector<Move> open_moves;
+    for (const Move move : moves) done.push_back(face_of(move));
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto move = static_cast<Move>(i);
+        if (std::find(moves.begin(), moves.end(), move) != moves.end()) continue;
+        open.push_back(face_of(move));
+        open_moves.push_back(move);
+    }
+    const auto pressed = move_list(ui, done, open);
+    if (pressed) moves.push_back(open_moves[*pressed]);
+    return pressed.has_value();
+}
+
+/// The buttons below, and what they do to the moves.
+template <class Move>
+CloseUpEnd play_buttons(Ui& ui, std::vector<Move>& moves, bool& is_looked_over, std::string_view use_label)
+{
+    switch (close_up_buttons(ui, {!moves.empty(), is_looked_over, use_label})) {
+        case CloseUpPress::take_back: moves.pop_back(), is_looked_over = false; break;
+        case CloseUpPress::begin_again: moves.clear(), is_looked_over = false; break;
+        case CloseUpPress::look_over: is_looked_over = true; break;
+        case CloseUpPress::use: return CloseUpEnd::taken;
+        case CloseUpPress::leave: return CloseUpEnd::left;
+        case CloseUpPress::none: break;
+    }
+    return CloseUpEnd::goes_on;
+}
 
 }

@@ -89,19 +89,7 @@ CloseUpEnd FlapCloseUp::sheet(Ui& ui, const Box& box)
         const site::FlapHandled handled = site::handled(in_hand_, is_looked_over_);
         fault_notes(ui, handled.faults);
         if (is_looked_over_ && handled.faults.empty()) mark(ui, Standing::good, say("Hung as taught"));
-        std::vector<MoveFace> done, open;
-        std::vector<FlapMove> open_moves;
-        for (const FlapMove move : in_hand_.moves) done.push_back(face_of(in_hand_, move));
-        for (std::size_t i = 0; i < site::flap_move_count; ++i) {
-            const auto move = static_cast<FlapMove>(i);
-            if (std::find(in_hand_.moves.begin(), in_hand_.moves.end(), move) != in_hand_.moves.end()) continue;
-            open.push_back(face_of(in_hand_, move));
-            open_moves.push_back(move);
-        }
-        if (const auto pressed = move_list(ui, done, open)) {
-            in_hand_.moves.push_back(open_moves[*pressed]);
-            is_looked_over_ = false;
-        }
+        if (make_a_move(ui, in_hand_.moves, site::flap_move_count, [&](auto move) { return face_of(in_hand_, move); })) is_looked_over_ = false;
         double foot = whole_inches(in_hand_.slit_foot);
         if (slider(ui, "flap/slit-foot", say("Slit ends above the floor"), foot,
                    {.most = most_foot, .step = 1.0, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
@@ -110,14 +98,7 @@ CloseUpEnd FlapCloseUp::sheet(Ui& ui, const Box& box)
         if (slider(ui, "flap/gap", say("Dowel above the floor"), gap,
                    {.most = most_gap, .step = gap_step, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
             in_hand_.gap = Length{gap * inch};
-        switch (close_up_buttons(ui, {!in_hand_.moves.empty(), is_looked_over_, say("Use it so")})) {
-            case CloseUpPress::take_back: in_hand_.moves.pop_back(), is_looked_over_ = false; break;
-            case CloseUpPress::begin_again: in_hand_.moves.clear(), is_looked_over_ = false; break;
-            case CloseUpPress::look_over: is_looked_over_ = true; break;
-            case CloseUpPress::use: end = CloseUpEnd::taken; break;
-            case CloseUpPress::leave: end = CloseUpEnd::left; break;
-            case CloseUpPress::none: break;
-        }
+        end = play_buttons(ui, in_hand_.moves, is_looked_over_, say("Use it so"));
     });
     return end;
 }

@@ -1,12 +1,11 @@
 #include "window/quiz/paper_shelf.hpp"
 
+#include "records/now.hpp"
 #include "text/input_file.hpp"
 
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <ctime>
 
 namespace flapdoor::window {
 
@@ -30,8 +29,6 @@ Result<quiz::Blueprint> blueprint_in(const fs::path& file)
     if (!text) return failed(text.error());
     return quiz::read_blueprint(*text, file.string());
 }
-
-std::string now_utc() { return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", fmt::gmtime(std::time(nullptr))); }
 
 }
 
@@ -93,7 +90,7 @@ Result<DrawnPaper> drawn(const Places& places, const PaperOrder& order)
     if (order.feedback == quiz::Feedback::at_once) paper->limit.reset();
     std::error_code told_by_the_save;
     fs::create_directories(order.keep.parent_path(), told_by_the_save);
-    Result<quiz::SittingResult> sitting = quiz::kept_or_begun(*paper, order.keep.string(), order.person, now_utc());
+    Result<quiz::SittingResult> sitting = quiz::kept_or_begun(*paper, order.keep.string(), order.person, records::now_utc());
     if (!sitting) return failed(sitting.error());
     return DrawnPaper{std::move(*paper), std::move(*sitting), order.keep};
 }
