@@ -8,4 +8,7 @@ namespace flapdoor::records {
 /// result depends on it.
 std::string now_utc();
 
+/// The date by this computer's clock where the person is, such as `2026-11-29`.
+std::string today_here();
+
 }

@@ -2,12 +2,12 @@
 
 #include "quiz_files.hpp"
 
-#include "quiz/making/posing.hpp"
-#include "quiz/practice/choosing.hpp"
 #include "quiz/practice/outlook.hpp"
+#include "quiz/practice/pool.hpp"
 #include "quiz/practice/practice_file.hpp"
 #include "quiz/practice/session.hpp"
 #include "quiz/terminal/asking.hpp"
+#include "records/now.hpp"
 #include "text/language.hpp"
 
 #include <fmt/format.h>
@@ -15,7 +15,6 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <ctime>
 #include <filesystem>
 #include <iostream>
 #include <optional>
@@ -27,15 +26,6 @@ namespace {
 namespace fs = std::filesystem;
 using text::say;
 using text::say_with;
-
-/// The computer's date where the person is.
-quiz::Day date_of_computer()
-{
-    const std::time_t now = std::time(nullptr);
-    std::tm here{};
-    localtime_r(&now, &here);
-    return *quiz::parse_day(fmt::format("{:04}-{:02}-{:02}", here.tm_year + 1900, here.tm_mon + 1, here.tm_mday));
-}
 
 Result<quiz::Day> day_named(const std::string& text, std::string_view option)
 {
@@ -66,26 +56,20 @@ Result<quiz::Practice> begun_or_new(const QuizPracticeChoice& choice, quiz::Day 
     return practice;
 }
 
-/// A question ready to be asked.
-struct Asked {
-    quiz::PoolItem from;
-    quiz::PaperItem item;
-};
-
 class Practitioner {
 public:
-    Practitioner(quiz::Practice practice, std::vector<quiz::PoolItem> pool, quiz::Workshop& workshop, std::string file, quiz::Day today, std::size_t width)
-        : practice_(std::move(practice)), pool_(std::move(pool)), topics_(quiz::topics_of(pool_)), workshop_(workshop), file_(std::move(file)), today_(today), width_(width)
+    Practitioner(quiz::Practice practice, quiz::PracticePool pool, quiz::Workshop& workshop, std::string file, quiz::Day today, std::size_t width)
+        : practice_(std::move(practice)), pool_(std::move(pool)), workshop_(workshop), file_(std::move(file)), today_(today), width_(width)
     {
     }
 
-    void show() const { fmt::print("{}", quiz::practice_sheet(practice_, topics_, today_, width_)); }
+    void show() const { fmt::print("{}", quiz::practice_sheet(practice_, pool_.topics, today_, width_)); }
 
     int go()
     {
         show();
-        while (const auto topic = quiz::next_topic(practice_, topics_, today_)) {
-            const auto asked = next_in(*topic);
+        while (const auto topic = quiz::next_topic(practice_, pool_.topics, today_)) {
+            const auto asked = quiz::question_of(practice_, pool_.items, *topic, workshop_);
             if (!asked) {
                 fmt::print("{}\n", say_with("No question of {} can be asked.", say(quiz::title_of(*topic))));
                 return bad_file;
@@ -107,20 +91,11 @@ public:
     }
 
 private:
-    std::optional<Asked> next_in(quiz::Topic topic)
-    {
-        // A seed of its own for every question: fresh figures and a fresh order.
-        const std::uint64_t seed = practice_.attempts.size() + 1;
-        for (const quiz::PoolItem& one : quiz::by_turn(practice_, pool_, topic))
-            if (Result<quiz::Question> question = quiz::pose(*one.question, workshop_, drills_, seed)) return Asked{one, {one.item, seed, std::move(*question)}};
-        return std::nullopt;
-    }
-
-    bool ask(const Asked& asked)
+    bool ask(const quiz::PracticeQuestion& asked)
     {
         const auto before = static_cast<std::size_t>(std::count_if(practice_.attempts.begin(), practice_.attempts.end(), [&](const quiz::Attempt& attempt) { return attempt.day == today_; }));
         // As many as there will be when all that follow are right.
-        const std::size_t all = before + quiz::questions_left(practice_, topics_, today_);
+        const std::size_t all = before + quiz::questions_left(practice_, pool_.topics, today_);
         fmt::print("{}{}\n", quiz::question_text(asked.item, before + 1, all, width_), quiz::wanted_text(asked.item.question));
         for (std::string line;;) {
             if (isatty(STDIN_FILENO) != 0) fmt::print("> ");
@@ -146,34 +121,29 @@ private:
     }
 
     quiz::Practice practice_;
-    std::vector<quiz::PoolItem> pool_;
-    std::vector<quiz::Topic> topics_;
+    quiz::PracticePool pool_;
     quiz::Workshop& workshop_;
     std::string file_;
     quiz::Day today_;
     std::size_t width_;
-    std::vector<std::string> drills_ = workshop_.find().all();
 };
 
 }
 
 int quiz_practice(const QuizPracticeChoice& choice)
 {
-    const Result<quiz::Day> today = choice.day.empty() ? Result<quiz::Day>(date_of_computer()) : day_named(choice.day, "--day");
+    const Result<quiz::Day> today = choice.day.empty() ? Result<quiz::Day>(*quiz::parse_day(records::today_here())) : day_named(choice.day, "--day");
     if (!today) {
         tell(today.error());
         return bad_use;
     }
     quiz::Workshop workshop(scenario_folder());
     Result<quiz::Practice> practice = begun_or_new(choice, *today);
-    const auto banks = read_banks(choice.banks, choice.banks.empty(), workshop.find());
+    auto banks = read_banks(choice.banks, choice.banks.empty(), workshop.find());
     if (!practice) tell(practice.error());
     if (!banks) tell(banks.error());
     if (!practice || !banks) return bad_file;
-    std::vector<quiz::PoolItem> pool;
-    for (const quiz::Bank& bank : *banks)
-        for (const quiz::Question& question : bank.questions) pool.push_back({bank.id + "/" + question.id.text, &question});
-    Practitioner practitioner(std::move(*practice), std::move(pool), workshop, choice.file, *today, terminal_width(choice.width));
+    Practitioner practitioner(std::move(*practice), quiz::PracticePool(std::move(*banks)), workshop, choice.file, *today, terminal_width(choice.width));
     if (!choice.only_shows) return practitioner.go();
     practitioner.show();
     return fine;

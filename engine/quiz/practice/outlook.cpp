@@ -1,14 +1,13 @@
 #include "quiz/practice/outlook.hpp"
 
 #include "core/insist.hpp"
-#include "quiz/practice/boxes.hpp"
-#include "quiz/practice/mastery.hpp"
 #include "quiz/practice/session.hpp"
 #include "text/language.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <tuple>
 
 namespace flapdoor::quiz {
 
@@ -16,10 +15,7 @@ using text::say;
 using text::say_number;
 using text::say_with;
 
-namespace {
-
-/// "today", "tomorrow", "in 3 days (2026-12-02)".
-std::string when(Day day, Day today)
+std::string day_words(Day day, Day today)
 {
     const int days = day - today;
     if (days <= 0) return std::string(say("today"));
@@ -27,21 +23,31 @@ std::string when(Day day, Day today)
     return say_with("in {} days ({})", days, text_of(day));
 }
 
-std::string due_text(const Practice& practice, const Box& box, Day today)
+std::string due_words(const Practice& practice, const Box& box, Day today)
 {
     const bool is_after = practice.field_day && *practice.field_day < today;
     if (is_after && !practice.is_refreshed && box.due > today) return "-";
     if (practice.field_day && today < *practice.field_day && box.due >= *practice.field_day) return std::string(say("ready"));
     if (box.due - today > 366) return "-";
-    return when(box.due, today);
+    return day_words(box.due, today);
 }
 
-std::string right_text(const Mastery& mastery)
+std::string right_words(const Mastery& mastery)
 {
     if (mastery.of == 0) return "-";
     return say_with("{0} of {1} ({2} to {3} %)", mastery.right, mastery.of, fmt::format("{:.0f}", 100.0 * mastery.interval.low), fmt::format("{:.0f}", 100.0 * mastery.interval.high));
 }
 
+std::vector<TopicOutlook> outlooks(const Practice& practice, std::span<const Topic> topics, Day today)
+{
+    std::vector<TopicOutlook> all;
+    for (const Box& box : boxes_of(practice, topics, today)) all.push_back({box, mastery_of(practice.attempts, box.topic)});
+    const auto rank = [](const TopicOutlook& one) {
+        const double share = one.is_weak() ? static_cast<double>(one.mastery.right) / one.mastery.of : 1.0;
+        return std::tuple(share, one.box.due, !is_behind_critical_rule(one.topic()), one.topic());
+    };
+    std::sort(all.begin(), all.end(), [&](const TopicOutlook& a, const TopicOutlook& b) { return rank(a) < rank(b); });
+    return all;
 }
 
 std::vector<std::string> plan_lines(const Practice& practice, std::span<const Topic> topics, Day today)
@@ -73,7 +79,7 @@ text::TextTable standing_table(const Practice& practice, std::span<const Topic> 
     text::TextTable table{{{std::string(say("Topic"))}, {std::string(say("Standing"))}, {std::string(say("Right of the latest")), text::Align::right}, {std::string(say("Due"))}}, {}};
     for (const Box& box : boxes_of(practice, topics, today)) {
         const Mastery mastery = mastery_of(practice.attempts, box.topic);
-        table.rows.push_back({std::string(say(title_of(box.topic))), std::string(say(word_of_standing(mastery.standing))), right_text(mastery), due_text(practice, box, today)});
+        table.rows.push_back({std::string(say(title_of(box.topic))), std::string(say(word_of_standing(mastery.standing))), right_words(mastery), due_words(practice, box, today)});
     }
     return table;
 }

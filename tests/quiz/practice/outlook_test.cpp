@@ -1,5 +1,6 @@
 #include "quiz/practice/outlook.hpp"
 
+#include "../small_bank.hpp"
 #include "practices.hpp"
 
 #include <catch2/catch.hpp>
@@ -12,13 +13,6 @@ namespace flapdoor::quiz {
 namespace {
 
 constexpr std::array topics{Topic::containment, Topic::cleaning};
-
-/// Wherever lines end.
-bool says(std::string text, std::string_view words)
-{
-    std::replace(text.begin(), text.end(), '\n', ' ');
-    return text.find(words) != std::string::npos;
-}
 
 }
 
@@ -54,6 +48,26 @@ TEST_CASE("after the last session a topic is ready, and the day itself is told")
     CHECK(says(practice_sheet(practice, topics, first_day + 1), "Nothing is due today"));
     CHECK(says(practice_sheet(practice, topics, first_day + 2), "The field day is today"));
     CHECK(says(practice_sheet(practice, topics, first_day + 3), "The field day is over"));
+}
+
+TEST_CASE("what needs practice most comes first: weak topics, then what is due")
+{
+    constexpr std::array four{Topic::scope, Topic::containment, Topic::cleaning, Topic::records};
+    Practice practice = toward(7);
+    for (int i = 0; i < 4; ++i) add(practice, Topic::records, 0, i == 0);    // 1 of the 2 that count
+    for (int i = 0; i < 4; ++i) add(practice, Topic::cleaning, 0, i != 0);   // 2 of the 3 that count
+    add(practice, Topic::scope, 0, true);
+    const auto all = outlooks(practice, four, first_day);
+    REQUIRE(all.size() == 4);
+    CHECK(all[0].topic() == Topic::records);
+    CHECK(all[0].is_weak());
+    CHECK(all[1].topic() == Topic::cleaning);
+    CHECK(all[1].is_weak());
+    CHECK(all[2].topic() == Topic::containment);    // not asked yet, and due
+    CHECK_FALSE(all[2].is_weak());
+    CHECK(all[3].topic() == Topic::scope);          // comes again tomorrow
+    CHECK(due_words(practice, all[3].box, first_day) == "tomorrow");
+    CHECK(right_words(all[2].mastery) == "-");
 }
 
 }
