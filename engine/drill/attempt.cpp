@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <chrono>
 #include <iterator>
 #include <mutex>
 
@@ -65,7 +64,7 @@ void Attempt::Work::carry_out(std::shared_ptr<const site::Site> from, int first_
     }
 }
 
-Attempt::Attempt(job::Scenario scenario, std::uint64_t seed, Time every) : scenario_(std::move(scenario)), seed_(seed), every_(every)
+Attempt::Attempt(job::Scenario scenario, std::uint64_t seed, Time every, Leave leave) : scenario_(std::move(scenario)), seed_(seed), every_(every), leave_(std::move(leave))
 {
     RunOptions options;
     options.seed = seed_;
@@ -78,7 +77,14 @@ Attempt::Attempt(job::Scenario scenario, std::uint64_t seed, Time every) : scena
 
 Attempt::~Attempt()
 {
-    if (work_) work_->is_given_up = true;
+    if (work_) {
+        work_->is_given_up = true;
+        leaving_.push_back(std::move(worker_));
+    }
+    for (Worker& worker : leaving_) {
+        if (leave_) leave_(std::move(worker.thread), worker.is_over);
+        else worker.thread.join();
+    }
 }
 
 const job::Card* Attempt::in_play() const { return work_ ? &work_->cards[std::min(work_->fetched, work_->cards.size() - 1)] : nullptr; }
@@ -97,9 +103,10 @@ void Attempt::begin_work(std::vector<job::Card> cards)
     work->frames.resize(cards.size());
     work->cards = std::move(cards);
     work_ = work;
-    thread_ = std::async(std::launch::async, [work, from = standing_, first = static_cast<int>(cards_.size()), every = every_] {
+    worker_ = Worker{};
+    worker_.thread = std::thread([work, from = standing_, first = static_cast<int>(cards_.size()), every = every_, is_over = worker_.is_over]() mutable {
         try {
-            work->carry_out(from, first, every);
+            work->carry_out(std::move(from), first, every);
         }
         catch (const GivenUp&) {
         }
@@ -107,14 +114,22 @@ void Attempt::begin_work(std::vector<job::Card> cards)
             const std::scoped_lock lock(work->door);
             work->broken = std::current_exception();
         }
-        const std::scoped_lock lock(work->door);
-        work->is_over = true;
+        {
+            const std::scoped_lock lock(work->door);
+            work->is_over = true;
+        }
+        work.reset();
+        *is_over = true;
     });
 }
 
 Attempt::News Attempt::take_news()
 {
-    std::erase_if(leaving_, [](const std::future<void>& thread) { return thread.wait_for(std::chrono::seconds(0)) == std::future_status::ready; });
+    std::erase_if(leaving_, [](Worker& worker) {
+        if (!*worker.is_over) return false;
+        worker.thread.join();
+        return true;
+    });
     News news;
     if (!work_) return news;
     std::vector<std::vector<Frame>> frames;
@@ -134,7 +149,7 @@ Attempt::News Attempt::take_news()
     news.cards_done = done.size();
     news.is_over = news.is_over || work_->fetched == work_->cards.size();
     if (news.is_over) {
-        leaving_.push_back(std::move(thread_));
+        leaving_.push_back(std::move(worker_));
         work_.reset();
     }
     return news;
@@ -163,7 +178,7 @@ void Attempt::give_up()
 {
     if (!work_) return;
     work_->is_given_up = true;
-    leaving_.push_back(std::move(thread_));
+    leaving_.push_back(std::move(worker_));
     work_.reset();
     film_.frames.resize(frames_kept_);
     ++editions_;

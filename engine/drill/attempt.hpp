@@ -3,11 +3,13 @@
 #include "drill/film.hpp"
 #include "drill/run.hpp"
 
+#include <atomic>
 #include <cstdint>
-#include <future>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+#include <thread>
 #include <vector>
 
 namespace flapdoor::drill {
@@ -17,9 +19,13 @@ namespace flapdoor::drill {
 /// Same scenario, cards and seed give the same site as `carry_out`, bit for bit, whatever was taken back in between.
 class Attempt {
 public:
+    /// Takes over a thread that was told to stop and sets the flag as the last thing it does.
+    using Leave = std::function<void(std::thread, std::shared_ptr<const std::atomic<bool>>)>;
+
     /// @param every  shortest site time between pictures
-    Attempt(job::Scenario scenario, std::uint64_t seed, Time every = 30.0_s);
-    ~Attempt();     ///< gives the card in play up and waits for its thread, one tick at most
+    /// @param leave  gets the threads that are still at work when the attempt goes, so that it never waits; without it, it waits for them, one tick at most
+    Attempt(job::Scenario scenario, std::uint64_t seed, Time every = 30.0_s, Leave leave = {});
+    ~Attempt();     ///< gives the card in play up
     Attempt(const Attempt&) = delete;
     Attempt& operator=(const Attempt&) = delete;
 
@@ -69,6 +75,11 @@ private:
         std::size_t frames = 0;                     ///< of the film
     };
 
+    struct Worker {
+        std::thread thread;
+        std::shared_ptr<std::atomic<bool>> is_over = std::make_shared<std::atomic<bool>>(false);
+    };
+
     void begin_work(std::vector<job::Card> cards);
     void finish_card(std::shared_ptr<const site::Site> site, StepHash hash, std::vector<Frame> frames);
     void thin_out();
@@ -84,8 +95,9 @@ private:
     std::size_t frames_kept_ = 0;       ///< of finished cards; those after them belong to the card in play
     std::uint64_t editions_ = 0;
     std::shared_ptr<Work> work_;
-    std::vector<std::future<void>> leaving_;    ///< threads that were told to stop
-    std::future<void> thread_;
+    std::vector<Worker> leaving_;       ///< that were told to stop, or are about to end
+    Worker worker_;                     ///< of the work
+    Leave leave_;
 };
 
 }

@@ -4,6 +4,7 @@
 #include "site/looking.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace flapdoor::drill {
 
@@ -34,6 +35,17 @@ void shoot_floors(const site::Site& site, Frame& frame)
     for (std::size_t cell = 0; cell < frame.is_sheeted.size(); ++cell) {
         const site::SurfaceRole role = site.surfaces[site.room().top[cell].surface].role;
         frame.is_sheeted[cell] = role == site::SurfaceRole::sheeting || role == site::SurfaceRole::object_cover;
+    }
+}
+
+void shoot_walls(const site::Site& site, Frame& frame)
+{
+    constexpr std::array sides{job::WallSide::south, job::WallSide::east, job::WallSide::north, job::WallSide::west}; // as site::build puts them up
+    for (const site::Surface& surface : site.surfaces) {
+        if (surface.role != site::SurfaceRole::wall || surface.zone != site.work_room) continue;
+        WallShot wall{sides.at(frame.walls.size()), static_cast<std::uint8_t>(surface.band.back() + 1), {}};
+        for (std::size_t patch = 0; patch < surface.patches.size(); ++patch) wall.lead.push_back(lead_per_square_foot(surface, patch));
+        frame.walls.push_back(std::move(wall));
     }
 }
 
@@ -82,6 +94,7 @@ void Camera::shoot(const site::Site& site, int card)
     frame.at = site.now;
     frame.card = card;
     shoot_floors(site, frame);
+    shoot_walls(site, frame);
     shoot_air(site, frame, most_points_);
     for (const site::Worker& w : site.crew) frame.people.push_back({w.zone, w.at, w.is_inside, w.has_coverall});
     for (const site::OpeningState& o : site.openings) frame.openings.push_back({o.is_open, o.is_covered, o.flap.has_value(), o.has_sign});

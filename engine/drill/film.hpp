@@ -24,6 +24,13 @@ struct OpeningShot {
     bool is_open = false, is_covered = false, has_flap = false, has_sign = false;
 };
 
+/// A wall of the work room as a picture shows it.
+struct WallShot {
+    job::WallSide wall = job::WallSide::south;
+    std::uint8_t bands = 0;
+    std::vector<float> lead;    ///< [band][column] ug/ft2; band 0 lowest, columns from west or south
+};
+
 /// One airborne parcel: place in meters from the work room's south-west floor corner.
 struct PointShot {
     float x = 0, y = 0, z = 0;
@@ -36,6 +43,7 @@ struct Frame {
     int card = 0;                           ///< the card in progress
     std::vector<std::vector<float>> lead;   ///< [zone][raster cell] lead lying on what is open to the air, ug/ft2
     std::vector<std::vector<float>> seen;   ///< [zone][raster cell] share of the cell that free dust hides: what an eye could see
+    std::vector<WallShot> walls;            ///< of the work room: south, east, north, west
     std::vector<double> air_lead;           ///< [zone] lead in the air, ug/m3, parcels included
     std::vector<PointShot> points;
     std::vector<PersonShot> people;         ///< in the order of the crew

@@ -5,8 +5,12 @@
 
 #include <catch2/catch.hpp>
 
+#include <atomic>
 #include <chrono>
+#include <memory>
 #include <thread>
+#include <utility>
+#include <vector>
 
 using namespace flapdoor;
 
@@ -118,4 +122,23 @@ TEST_CASE("a card that cannot be done is refused and kept, and says why before")
     play(attempt, no_vacuum);
     CHECK(attempt.site().log.entries.back().outcome == job::Outcome::refused);
     CHECK(attempt.cards().size() == 1);
+}
+
+TEST_CASE("an attempt that goes hands its thread over instead of waiting, and the thread ends by itself")
+{
+    std::vector<std::pair<std::thread, std::shared_ptr<const std::atomic<bool>>>> left;
+    {
+        drill::Attempt attempt(scenario(), 1, 30.0_s, [&](std::thread thread, std::shared_ptr<const std::atomic<bool>> is_over) { left.emplace_back(std::move(thread), std::move(is_over)); });
+        attempt.play(plan_of().cards); // a whole day: not over when the attempt goes
+        while (attempt.site().log.entries.size() < 2) {
+            attempt.take_news();
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        }
+        REQUIRE(attempt.is_busy());
+    }
+    REQUIRE(left.size() == 1);
+    for (auto& [thread, is_over] : left) {
+        thread.join();
+        CHECK(*is_over);
+    }
 }

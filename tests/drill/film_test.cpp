@@ -66,6 +66,21 @@ TEST_CASE("the last frame shows the site as it was left")
             CHECK(static_cast<double>(last.seen[z][cell]) == Approx(site::coverage(surface, spot.patch)).epsilon(1e-5));
         }
     }
+    REQUIRE(last.walls.size() == 4);
+    std::size_t side = 0;
+    for (const site::Surface& surface : site.surfaces) {
+        if (surface.role != site::SurfaceRole::wall || surface.zone != site.work_room) continue;
+        const WallShot& wall = last.walls.at(side++);
+        CHECK(surface.name.find(std::string(word_of(wall.wall)) + " wall") != std::string::npos);
+        CHECK(wall.bands == 3);
+        REQUIRE(wall.lead.size() == surface.patches.size());
+        for (std::size_t p = 0; p < wall.lead.size(); ++p) {
+            Picograms lead;     // without chips
+            for (const dust::SizeClass k : dust::all_classes())
+                if (k != dust::SizeClass::chips) lead += surface.patches[p].free[k].lead + surface.patches[p].bound[k].lead;
+            CHECK(static_cast<double>(wall.lead[p]) == Approx(static_cast<double>(lead.count) * 1e-6 / (surface.patch_area.si / 0.09290304)).epsilon(1e-5));
+        }
+    }
     CHECK(last.outside_lead == site.ledger.on(dust::Side::outside).lead);
     REQUIRE(last.people.size() == 2);
     CHECK(last.people[1].at.x == site.crew[1].at.x);

@@ -44,6 +44,7 @@ void LiveStory::add_card_in_play(const drill::Attempt& attempt)
 {
     const job::Card* card = attempt.in_play();
     if (card == nullptr) return;
+    story_->inputs.plan.cards.push_back(*card);
     story_->log.entries.push_back(entry_of(*card, static_cast<int>(attempt.cards().size()), attempt.site().now, story_->end));
 }
 
@@ -58,6 +59,7 @@ std::vector<debrief::FaultLine> LiveStory::follow(const drill::Attempt& attempt)
     story.end = std::max(story.film.frames.back().at, story.start);
 
     story.log = attempt.site().log;
+    story.inputs.plan.cards = attempt.cards();
     std::vector<debrief::FaultLine> news;
     const std::size_t cards = attempt.cards().size();
     if (tells_faults_ && (cards != cards_judged_ || is_taken_back)) {
