@@ -2,11 +2,19 @@
 
 #include "core/insist.hpp"
 #include "window/shell/keys_sheet.hpp"
+#include "window/shell/left_threads.hpp"
 #include "window/stage/ui.hpp"
 
 namespace flapdoor::window {
 
 Shell::Shell(Places places, Settings settings) : places_(std::move(places)), settings_(settings) {}
+
+Shell::~Shell()
+{
+    next_.reset();
+    screen_.reset();
+    wait_for_those_left();
+}
 
 void Shell::go_to(std::unique_ptr<Screen> screen)
 {

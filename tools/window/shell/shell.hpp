@@ -14,12 +14,16 @@ struct Places {
     std::filesystem::path scenarios;       ///< a folder a drill; `rules` beside them
     std::filesystem::path own;             ///< drills in progress and finished runs; made when first written to
     std::string book = "federal";          ///< rule book in `scenarios/rules`
+    std::string today = {};                ///< date that practice goes by, such as `2026-11-29`; empty: the computer's
 };
 
 /// The window from the first screen to the last: holds the screen that is on, and what holds for all of them.
 class Shell {
 public:
     explicit Shell(Places places, Settings settings = {});
+    ~Shell();   ///< no window is there any more: waits for what was let go in it
+    Shell(const Shell&) = delete;
+    Shell& operator=(const Shell&) = delete;
 
     /// One frame of the screen that is on, and the sheet of keys above it when it is asked for.
     void play(Ui& ui);
