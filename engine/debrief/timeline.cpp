@@ -24,8 +24,8 @@ using text::say_number;
 
 namespace {
 
-constexpr double width = 760.0, left = 118.0, right = width - 14.0;
-constexpr double row_height = 24.0, bar_height = 14.0, lane_height = 23.0, sign_width = 23.0;
+constexpr double wide = 760.0, left = 118.0, right = wide - 14.0;
+constexpr double step_height = 24.0, step_bar = 14.0, lane_height = 23.0, sign_width = 23.0;
 constexpr std::size_t phase_count = Words<job::Phase>::words.size();
 
 /// The signs of all faults that begin at one step, packed into columns so that no sign hides another.
@@ -116,14 +116,14 @@ void draw_hours(const Times& times, double top, double bottom, Element& drawing)
     }
 }
 
-double row_middle(double top, job::Phase phase) { return top + row_height * (static_cast<double>(phase) + 0.5); }
+double row_middle(double top, job::Phase phase) { return top + step_height * (static_cast<double>(phase) + 0.5); }
 
 void draw_rows(double top, Element& drawing)
 {
     for (std::size_t i = 0; i < phase_count; ++i) {
-        const double y = top + row_height * static_cast<double>(i);
+        const double y = top + step_height * static_cast<double>(i);
         drawing.add(svg::line({0.0, y}, {right, y}).with("class", "row"));
-        drawing.add(svg::label({left - 8.0, y + row_height / 2.0 + 4.2}, title_of(static_cast<job::Phase>(i)), svg::Anchor::end, 12.0));
+        drawing.add(svg::label({left - 8.0, y + step_height / 2.0 + 4.2}, title_of(static_cast<job::Phase>(i)), svg::Anchor::end, 12.0));
     }
 }
 
@@ -132,7 +132,7 @@ Element bar(const StepLine& step, const Times& times, double top)
     const double x = times.x(step.start), long_as = std::max(2.0, times.x(step.end) - x);
     const bool is_done = step.outcome == job::Outcome::done;
     const char* look = !is_done ? "card idle" : step.faults.empty() ? "card" : "card blamed";
-    Element shape = svg::rect(x, row_middle(top, step.phase) - bar_height / 2.0, long_as, bar_height).with("class", look);
+    Element shape = svg::rect(x, row_middle(top, step.phase) - step_bar / 2.0, long_as, step_bar).with("class", look);
     const std::string_view refused = step.outcome == job::Outcome::refused ? say(", refused") : is_done ? "" : say(", not needed");
     shape.add(Element("title").say(fmt::format("{} {}, {}{}", step.number, say(step.title), text::show_clock(step.start), refused)));
     return shape;
@@ -142,7 +142,7 @@ Element bar(const StepLine& step, const Times& times, double top)
 void draw_drop(const Cluster& cluster, const StepLine& step, const Times& times, double top, Element& drawing)
 {
     const double from = cluster.left + sign_width / 2.0, to = times.x(step.start) + 1.0;
-    drawing.add(svg::polyline({{from, top - 14.0}, {to, top}, {to, row_middle(top, step.phase) - bar_height / 2.0}}).with("class", "drop"));
+    drawing.add(svg::polyline({{from, top - 14.0}, {to, top}, {to, row_middle(top, step.phase) - step_bar / 2.0}}).with("class", "drop"));
 }
 
 /// Row by row from the top left; the last row begins at the left, where the drop line is.
@@ -170,9 +170,9 @@ Element timeline(const Report& report)
     const Times times = times_of(report.steps);
     std::vector<Cluster> clusters = clusters_of(report);
     place(clusters, report, times);
-    const double top = height_of(clusters) + 16.0, bottom = top + row_height * phase_count;
+    const double top = height_of(clusters) + 16.0, bottom = top + step_height * phase_count;
 
-    Element drawing = svg::drawing(width, bottom + 22.0, say("Steps over the day"), description(report, times));
+    Element drawing = svg::drawing(wide, bottom + 22.0, say("Steps over the day"), description(report, times));
     draw_rows(top, drawing);
     draw_hours(times, top, bottom, drawing);
     for (const Cluster& cluster : clusters) draw_drop(cluster, report.steps[cluster.step], times, top, drawing);

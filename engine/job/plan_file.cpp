@@ -36,9 +36,9 @@ constexpr const char* noun(const SupplyId*) { return "a supply"; }
 template <class T>
 concept Named = requires(const Scenario& s, const T* id) { things_of(s, id); };
 
-class Checker {
+class PlanChecker {
 public:
-    Checker(const Scenario& scenario, const text::Node& root, Problems& problems) : scenario_(scenario), root_(root), problems_(problems) {}
+    PlanChecker(const Scenario& scenario, const text::Node& root, Problems& problems) : scenario_(scenario), root_(root), problems_(problems) {}
 
     void check(std::size_t card, const Card& what)
     {
@@ -105,7 +105,7 @@ Result<WorkPlan> read_plan(std::string_view text, const std::string& file_name, 
         const text::Node* named = std::get<text::Table>(root->value).find("scenario");
         problems.push_back({named->where, "a plan for scenario `" + scenario.id + "`", "one for `" + plan->scenario + "`"});
     }
-    Checker checker(scenario, *root, problems);
+    PlanChecker checker(scenario, *root, problems);
     for (std::size_t i = 0; i < plan->cards.size(); ++i) checker.check(i, plan->cards[i]);
     std::set<std::string> labels;
     for (std::size_t i = 0; i < plan->cards.size(); ++i)

@@ -17,9 +17,9 @@ namespace flapdoor::job {
 namespace {
 
 /// Gathers what is wrong with the meaning of a scenario, each with its place in the file.
-class Checker {
+class ScenarioChecker {
 public:
-    Checker(const Scenario& scenario, const text::Node& root) : scenario_(scenario), root_(root) {}
+    ScenarioChecker(const Scenario& scenario, const text::Node& root) : scenario_(scenario), root_(root) {}
 
     Problems check()
     {
@@ -256,7 +256,7 @@ Result<Scenario> read_scenario(std::string_view text, const std::string& file_na
     Result<Scenario> scenario = text::read_document<Scenario>(text, file_name);
     if (!scenario) return scenario;
     const Result<text::Node> root = text::parse_document(text, file_name);
-    Problems problems = Checker(*scenario, *root).check();
+    Problems problems = ScenarioChecker(*scenario, *root).check();
     if (problems.empty()) return scenario;
     text::sort_by_place(problems);
     return failed(std::move(problems));

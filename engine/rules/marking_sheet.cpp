@@ -1,5 +1,6 @@
 #include "rules/marking_sheet.hpp"
 
+#include "core/place_in_list.hpp"
 #include "rules/nearest_order.hpp"
 #include "rules/run_task.hpp"
 #include "rules/telling.hpp"
@@ -14,8 +15,6 @@ namespace flapdoor::rules {
 using text::sentence;
 
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 SheetRule sheet_rule(const Rule& rule, const Verdict& verdict, Quarters lost)
 {

@@ -1,12 +1,12 @@
 #include "rules/nearest_order.hpp"
 
+#include "core/place_in_list.hpp"
+
 #include <algorithm>
 #include <limits>
 
 namespace flapdoor::rules {
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 constexpr int nowhere = std::numeric_limits<int>::max();
 

@@ -1,5 +1,6 @@
 #include "rules/order_marks.hpp"
 
+#include "core/place_in_list.hpp"
 #include "rules/fewest_moves.hpp"
 
 #include <algorithm>
@@ -8,8 +9,6 @@
 
 namespace flapdoor::rules {
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 /// A missing card costs the heaviest rule that names it; no rule pays for two missing cards.
 struct Claim {

@@ -1,5 +1,6 @@
 #include "rules/run_task.hpp"
 
+#include "core/place_in_list.hpp"
 #include "rules/precedence.hpp"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace flapdoor::rules {
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 /// Time slot of each entry: a card shares the slot of the one before when both start together and take time.
 std::vector<int> slots_of(const job::RunLog& log)

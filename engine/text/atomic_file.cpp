@@ -15,7 +15,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string reason(int code)
+std::string why_unwritten(int code)
 {
     switch (code) {
         case ENOENT: return "no such folder";
@@ -103,7 +103,7 @@ void sync_folder(const fs::path& folder)
 
 Result<void> save_atomically(const std::string& path, std::string_view bytes)
 {
-    const auto refuse = [&](int code) { return failed({Place{path}, "a file that can be saved", reason(code)}); };
+    const auto refuse = [&](int code) { return failed({Place{path}, "a file that can be saved", why_unwritten(code)}); };
     if (path.empty()) return failed({Place{}, "the name of a file to save to", "none"});
 
     std::error_code code;

@@ -26,7 +26,7 @@ struct OpenFile {
     }
 };
 
-std::string reason(int code)
+std::string why_unread(int code)
 {
     if (code == ENOENT) return "no such file";
     if (code == EACCES) return "no permission to read it";
@@ -42,10 +42,10 @@ Result<std::string> read_file(const std::string& path)
 
     // Without O_NONBLOCK, opening a pipe would wait for its other end.
     const OpenFile file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
-    if (file.handle < 0) return refuse(reason(errno));
+    if (file.handle < 0) return refuse(why_unread(errno));
 
     struct stat about{};
-    if (::fstat(file.handle, &about) != 0) return refuse(reason(errno));
+    if (::fstat(file.handle, &about) != 0) return refuse(why_unread(errno));
     if (S_ISDIR(about.st_mode)) return refuse("a folder");
     if (!S_ISREG(about.st_mode)) return refuse("a device or pipe");
     if (about.st_size > static_cast<off_t>(most_bytes)) return too_large();
@@ -55,7 +55,7 @@ Result<std::string> read_file(const std::string& path)
     while (true) {
         const ssize_t count = ::read(file.handle, piece.data(), piece.size());
         if (count < 0 && errno == EINTR) continue;
-        if (count < 0) return refuse(reason(errno));
+        if (count < 0) return refuse(why_unread(errno));
         if (count == 0) return bytes;
         bytes.append(piece.data(), static_cast<std::size_t>(count));
         if (bytes.size() > most_bytes) return too_large();

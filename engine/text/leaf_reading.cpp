@@ -45,7 +45,7 @@ bool has_control_character(std::string_view text)
 std::string found_text(const Node& node)
 {
     struct Shown {
-        std::string operator()(const std::string& value) const { return quoted(value); }
+        std::string operator()(const std::string& value) const { return text::quoted(value); }
         std::string operator()(std::int64_t value) const { return fmt::format("{}", value); }
         std::string operator()(double value) const { return canonical_text(value); }
         std::string operator()(bool value) const { return value ? "true" : "false"; }
@@ -73,7 +73,7 @@ void refuse_missing(const Place& table, std::string_view key, Problems& problems
 void refuse_unknown(const Entry& entry, std::span<const std::string_view> known, Problems& problems)
 {
     if (problems.size() >= most_problems) return;
-    const std::string found = "unknown key " + quoted(entry.key);
+    const std::string found = "unknown key " + text::quoted(entry.key);
     if (const auto near = nearest(entry.key, known)) {
         problems.push_back({entry.where, fmt::format("a known key, the nearest is \"{}\"", *near), found});
         return;

@@ -1,6 +1,7 @@
 #include "text/show.hpp"
 
 #include "text/significant.hpp"
+#include "text/unit_sizes.hpp"
 
 #include <fmt/format.h>
 
@@ -13,12 +14,6 @@
 
 namespace flapdoor::text {
 namespace {
-
-constexpr double inch = 0.0254;
-constexpr double square_foot = meters_per_foot * meters_per_foot;
-constexpr double cubic_foot = square_foot * meters_per_foot;
-constexpr double gallon = 3.785411784e-3;
-constexpr double pound = 0.45359237;
 
 std::string with_metric(const std::string& customary, const std::string& metric) { return customary + " (" + metric + ")"; }
 

@@ -1,17 +1,11 @@
 #include "text/unit_table.hpp"
 
+#include "text/unit_sizes.hpp"
+
 #include <array>
 
 namespace flapdoor::text {
 namespace {
-
-constexpr double foot = meters_per_foot;
-constexpr double square_foot = foot * foot;
-constexpr double cubic_foot = foot * foot * foot;
-constexpr double inch = 0.0254;
-constexpr double pound = 0.45359237;            // exact by definition
-constexpr double inch_of_water = 249.08891;     // conventional, 4 C
-constexpr double gallon = 3.785411784e-3;       // US liquid, exact by definition
 
 constexpr auto table = std::to_array<Unit>({
     {"ft", Kind::length, foot, 1.0, true, 1},

@@ -51,7 +51,7 @@ tl::unexpected<std::string> no_such_unit(const UnitScanner& scanner, Kind kind)
     if (scanner.starts_with(',')) return wrong("write a decimal point, not a comma");
     const std::vector<std::string_view> known = spellings(kind);
     const auto near = nearest(scanner.word(), known);
-    const std::string unknown = "unknown unit " + quoted(scanner.word(), 20);
+    const std::string unknown = "unknown unit " + text::quoted(scanner.word(), 20);
     return wrong(near ? fmt::format("{}; nearest known is \"{}\"", unknown, *near) : unknown);
 }
 
@@ -203,7 +203,7 @@ std::string expectation(Kind kind) { return fmt::format("{} such as \"{}\"", art
 Result<double> parse_si(std::string_view text, Kind kind, const Place& where)
 {
     const auto refuse = [&](std::string_view why) {
-        return failed({where, expectation(kind), why.empty() ? quoted(text) : fmt::format("{} ({})", quoted(text), why)});
+        return failed({where, expectation(kind), why.empty() ? text::quoted(text) : fmt::format("{} ({})", text::quoted(text), why)});
     };
     if (text.size() > longest_text) return refuse("too long");
     const Reading reading = read_quantity(plain(text), kind);
@@ -241,7 +241,7 @@ Result<Picograms> parse_picograms(std::string_view text, const Place& where)
     if (const auto whole = count_whole(text)) return *whole;
     const Result<double> count = parse_si(text, Kind::dust_mass, where);
     if (!count) return failed(count.error());
-    if (*count < 0.0) return failed({where, expectation(Kind::dust_mass), quoted(text) + " (less than nothing)"});
+    if (*count < 0.0) return failed({where, expectation(Kind::dust_mass), text::quoted(text) + " (less than nothing)"});
     return Picograms{std::llround(*count)};
 }
 

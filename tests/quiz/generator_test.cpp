@@ -12,13 +12,6 @@ namespace flapdoor::quiz {
 
 namespace {
 
-/// One for all tests: runs are carried out once.
-Workshop& workshop()
-{
-    static Workshop shop(scenario_folder);
-    return shop;
-}
-
 const std::vector<std::string> drills{"back-bedroom", "daycare-classroom", "kitchen-soffit"};
 
 bool needs_run(const Question& question) { return std::get<Generated>(question.kind).by.text == "main-way-out"; }

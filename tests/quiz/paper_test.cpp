@@ -42,12 +42,6 @@ questions = 2
     return files;
 }
 
-Workshop& workshop()
-{
-    static Workshop shop(scenario_folder);
-    return shop;
-}
-
 Paper drawn(std::uint64_t seed) { return sound(draw_paper(small_files(), workshop(), seed)); }
 
 std::vector<std::string> items_of(const Paper& paper)

@@ -9,12 +9,6 @@ namespace flapdoor::quiz {
 
 namespace {
 
-Workshop& workshop()
-{
-    static Workshop shop(scenario_folder);
-    return shop;
-}
-
 Question posed(const char* id) { return sound(pose(question_of(shipped_bank("sample"), id), workshop(), {"back-bedroom"}, 1)); }
 
 }
@@ -32,6 +26,10 @@ TEST_CASE("the first fault of the hurried crew is the card that the marking name
         if (option.is_right) CHECK(option.id.text == "card-" + std::to_string(played->log.entries[static_cast<std::size_t>(faults.front().entry)].card + 1));
     }
     CHECK(right == 1);
+    const std::string why = in_english(question.why); // names the rule, with its reason
+    CHECK(why.find('{') == std::string::npos);
+    const auto& broken = *std::find_if(played->sheet.broken.begin(), played->sheet.broken.end(), [&](const rules::SheetRule& rule) { return why.find(rule.says) != std::string::npos; });
+    CHECK(why.find(broken.reason) != std::string::npos);
     CHECK(spot.moments.size() == 6);
     CHECK(mark(question, right_response(question)).is_right);
 }

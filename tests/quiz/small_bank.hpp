@@ -1,12 +1,14 @@
 #pragma once
 
 #include "quiz/bank.hpp"
+#include "quiz/making/workshop.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Banks as tests read them.
@@ -18,6 +20,20 @@ inline const FindScenario& shipped_scenarios()
 {
     static const FindScenario find = scenarios_in(scenario_folder);
     return find;
+}
+
+/// One for all tests: runs are carried out once.
+inline Workshop& workshop()
+{
+    static Workshop shop(scenario_folder);
+    return shop;
+}
+
+/// Wherever the text's lines end.
+inline bool says(std::string text, std::string_view words)
+{
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return text.find(words) != std::string::npos;
 }
 
 /// All problems, one line each.

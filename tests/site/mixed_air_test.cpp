@@ -14,10 +14,10 @@ namespace flapdoor::site {
 
 namespace {
 
-constexpr auto fine = dust::SizeClass::um_1;
+constexpr auto finest = dust::SizeClass::um_1;
 
 /// Fine dust in the stirred air of the work room.
-void fill(Trial& trial, Mass amount, dust::SizeClass k = fine)
+void fill(Trial& trial, Mass amount, dust::SizeClass k = finest)
 {
     const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
     strew(trial.site, floor, 0, k, amount);
@@ -25,7 +25,7 @@ void fill(Trial& trial, Mass amount, dust::SizeClass k = fine)
     raise_into_air(trial.site, surface.free(0, k), trial.site.work_room, k, surface.patches[0].free[k]);
 }
 
-double in_air(const Site& site, std::size_t zone, dust::SizeClass k = fine) { return static_cast<double>(site.zones[zone].air[k].dust.count); }
+double in_air(const Site& site, std::size_t zone, dust::SizeClass k = finest) { return static_cast<double>(site.zones[zone].air[k].dust.count); }
 
 }
 
@@ -62,13 +62,13 @@ TEST_CASE("each way out of the stirred air gets its share of what goes", "[air]"
     const Zone& room = trial.site.room();
     const double before = in_air(trial.site, trial.site.work_room);
     move_mixed(trial.site, 1.0_s);      // so short that nothing comes back
-    const double fallout = (trial.site.deposition[fine].floor / room.plan.ceiling).si;
-    CHECK(static_cast<double>(room.falling[fine].dust.count) == Approx(before * fallout).epsilon(0.01));
+    const double fallout = (trial.site.deposition[finest].floor / room.plan.ceiling).si;
+    CHECK(static_cast<double>(room.falling[finest].dust.count) == Approx(before * fallout).epsilon(0.01));
     double to_return = 0.0;
     for (const AirPath& path : trial.site.air.paths)
-        if (path.from == trial.site.work_room && path.pathway == dust::Pathway::return_air) to_return += (path.flow / room.volume).si * path.passes[fine];
+        if (path.from == trial.site.work_room && path.pathway == dust::Pathway::return_air) to_return += (path.flow / room.volume).si * path.passes[finest];
     REQUIRE(to_return > 0.0);
-    CHECK(static_cast<double>(trial.site.ledger.crossed(dust::Pathway::return_air)[fine].dust.count) == Approx(before * to_return).epsilon(0.01));
+    CHECK(static_cast<double>(trial.site.ledger.crossed(dust::Pathway::return_air)[finest].dust.count) == Approx(before * to_return).epsilon(0.01));
 }
 
 TEST_CASE("the running blower clears the house as measured, and a fine filter clears it faster", "[air]")
@@ -96,8 +96,8 @@ TEST_CASE("the running blower clears the house as measured, and a fine filter cl
         const double still = loss(false, 4, k);
         CHECK(loss(true, 4, k) == Approx(still + std::min(still, 2.0)).epsilon(0.01));
     }
-    CHECK(loss(true, 13, fine) > 2.0 * loss(true, 4, fine));
-    CHECK(loss(false, 13, fine) == Approx(loss(false, 4, fine)));
+    CHECK(loss(true, 13, finest) > 2.0 * loss(true, 4, finest));
+    CHECK(loss(false, 13, finest) == Approx(loss(false, 4, finest)));
 }
 
 TEST_CASE("what a crack holds back stays in the air of the zone", "[air]")
@@ -108,14 +108,14 @@ TEST_CASE("what a crack holds back stays in the air of the zone", "[air]")
         fill(trial, 1.0_g);
         refresh_air(trial.site);
         for (AirPath& path : trial.site.air.paths)
-            if (path.from == trial.site.work_room) path.passes[fine] = passes;
+            if (path.from == trial.site.work_room) path.passes[finest] = passes;
         move_mixed(trial.site, 300.0_s);
         audit(trial.site);
         return in_air(trial.site, trial.site.work_room) / 1e12;
     };
     const double kept = left_after(0.0);
     const Trial still;
-    const Rate fallout = still.site.deposition[fine].floor / still.site.room().plan.ceiling;
+    const Rate fallout = still.site.deposition[finest].floor / still.site.room().plan.ceiling;
     CHECK(kept == Approx(std::exp(-(fallout * 300.0_s))).margin(0.002));    // only fallout, and next to nothing to the walls
     CHECK(left_after(0.5) < kept - 0.05);
     CHECK(left_after(1.0) < left_after(0.5) - 0.05);

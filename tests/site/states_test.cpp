@@ -9,7 +9,7 @@ namespace flapdoor::site {
 namespace {
 
 /// A card, and what then holds or no longer holds, as job/run_log.hpp names it.
-struct Row {
+struct StateRow {
     std::string after;
     std::string card;
     std::string state, object;
@@ -34,46 +34,46 @@ TEST_CASE("the site begins in the states in which the scenario finds it")
 TEST_CASE("cards begin and end the states that judging looks at")
 {
     const std::array rows{
-        Row{"", R"(do = "post-signs", at = "door")", "signs-up", "door", true},
-        Row{"signs", R"(do = "take-down-signs", at = "door", by = ["rosa"])", "signs-up", "door", false},
-        Row{"", R"(do = "switch-hvac-off")", "hvac-running", "", false},
-        Row{"hvac-off", R"(do = "switch-hvac-on")", "hvac-running", "", true},
-        Row{"", R"(do = "close-window", opening = "window-1")", "window-closed", "window-1", true},
-        Row{"", R"(do = "open-window", opening = "window-2")", "window-closed", "window-2", false},
-        Row{"", R"(do = "close-register", opening = "supply")", "register-closed", "supply", true},
-        Row{"", R"(do = "cover-register", opening = "supply", sheeting = "poly")", "register-covered", "supply", true},
-        Row{"", R"(do = "cover-register", opening = "supply", sheeting = "poly", is-taped = false)", "register-covered", "supply", false},
-        Row{"", R"(do = "cover-register", opening = "supply", sheeting = "drop-cloth")", "register-covered", "supply", false},
-        Row{"cover-supply", R"(do = "take-down-covers")", "register-covered", "supply", false},
-        Row{"", R"(do = "close-door", opening = "closet-door")", "door-closed", "closet-door", true},
-        Row{"close-closet", R"(do = "cover-door", opening = "closet-door", sheeting = "poly")", "door-covered", "closet-door", true},
-        Row{"close-closet", R"(do = "cover-door", opening = "closet-door", sheeting = "poly", is-taped = false)", "door-covered", "closet-door", false},
-        Row{"close-closet cover-closet", R"(do = "take-down-covers")", "door-covered", "closet-door", false},
-        Row{"", R"(do = "hang-flap", opening = "door", sheeting = "poly")", "flap-hung", "door", true},
-        Row{"flap", R"(do = "take-down-flap", opening = "door")", "flap-hung", "door", false},
-        Row{"", R"(do = "lay-tack-pad", opening = "door", pad = "tack-pad")", "tack-pad-down", "", true},
-        Row{"", R"(do = "lay-tack-pad", opening = "door", pad = "doormat")", "tack-pad-down", "", false},
-        Row{"", R"(do = "move-out", object = "dresser")", "objects-safe", "dresser", true},
-        Row{"", R"(do = "cover-object", object = "radiator", sheeting = "poly")", "objects-safe", "radiator", true},
-        Row{"", R"(do = "cover-object", object = "radiator", sheeting = "poly", is-sealed = false)", "objects-safe", "radiator", false},
-        Row{"", R"(do = "cover-object", object = "radiator", sheeting = "drop-cloth")", "objects-safe", "radiator", false},
-        Row{"", R"(do = "lay-floor-sheet", sheeting = "poly")", "floor-covered", "", true},
-        Row{"", R"(do = "lay-floor-sheet", sheeting = "poly", is-taped = false)", "floor-covered", "", false},
-        Row{"", R"(do = "lay-floor-sheet", sheeting = "drop-cloth")", "floor-covered", "", false},
-        Row{"sheet", R"(do = "fold-sheeting")", "floor-covered", "", false},
-        Row{"chips", R"(do = "close-bag", bag = "bag-1")", "waste-contained", "bag-1", true},
-        Row{"chips", R"(do = "close-bag", bag = "bag-1", closure = "tape")", "waste-contained", "bag-1", true},
-        Row{"chips", R"(do = "close-bag", bag = "bag-1", closure = "knot")", "waste-contained", "bag-1", false},
-        Row{"", R"(do = "disturb-paint", component = "casing-1", technique = "drill", time = "1 min", share = 0.01)", "paint-disturbed", "", true},
-        Row{"", R"(do = "inspect", by = ["rosa"])", "inspection-passed", "", true},
-        Row{"", R"(do = "inspect", by = ["lee"])", "inspection-passed", "", false},
-        Row{"inspect", R"(do = "wipe-sill", sill = "sill-2", cloth = "wipes", by = ["rosa"])", "verified", "sill-2", true},
-        Row{"inspect", R"(do = "wipe-sill", sill = "sill-2", cloth = "wipes", by = ["lee"])", "verified", "sill-2", false},
-        Row{"inspect sill-1 sill-2", R"(do = "wipe-floor", cloth = "wipes", by = ["rosa"])", "passed", "", true},
-        Row{"inspect sill-1", R"(do = "wipe-floor", cloth = "wipes", by = ["rosa"])", "passed", "", false},
-        Row{"", R"(do = "admit-occupants")", "occupants-in", "", true},
+        StateRow{"", R"(do = "post-signs", at = "door")", "signs-up", "door", true},
+        StateRow{"signs", R"(do = "take-down-signs", at = "door", by = ["rosa"])", "signs-up", "door", false},
+        StateRow{"", R"(do = "switch-hvac-off")", "hvac-running", "", false},
+        StateRow{"hvac-off", R"(do = "switch-hvac-on")", "hvac-running", "", true},
+        StateRow{"", R"(do = "close-window", opening = "window-1")", "window-closed", "window-1", true},
+        StateRow{"", R"(do = "open-window", opening = "window-2")", "window-closed", "window-2", false},
+        StateRow{"", R"(do = "close-register", opening = "supply")", "register-closed", "supply", true},
+        StateRow{"", R"(do = "cover-register", opening = "supply", sheeting = "poly")", "register-covered", "supply", true},
+        StateRow{"", R"(do = "cover-register", opening = "supply", sheeting = "poly", is-taped = false)", "register-covered", "supply", false},
+        StateRow{"", R"(do = "cover-register", opening = "supply", sheeting = "drop-cloth")", "register-covered", "supply", false},
+        StateRow{"cover-supply", R"(do = "take-down-covers")", "register-covered", "supply", false},
+        StateRow{"", R"(do = "close-door", opening = "closet-door")", "door-closed", "closet-door", true},
+        StateRow{"close-closet", R"(do = "cover-door", opening = "closet-door", sheeting = "poly")", "door-covered", "closet-door", true},
+        StateRow{"close-closet", R"(do = "cover-door", opening = "closet-door", sheeting = "poly", is-taped = false)", "door-covered", "closet-door", false},
+        StateRow{"close-closet cover-closet", R"(do = "take-down-covers")", "door-covered", "closet-door", false},
+        StateRow{"", R"(do = "hang-flap", opening = "door", sheeting = "poly")", "flap-hung", "door", true},
+        StateRow{"flap", R"(do = "take-down-flap", opening = "door")", "flap-hung", "door", false},
+        StateRow{"", R"(do = "lay-tack-pad", opening = "door", pad = "tack-pad")", "tack-pad-down", "", true},
+        StateRow{"", R"(do = "lay-tack-pad", opening = "door", pad = "doormat")", "tack-pad-down", "", false},
+        StateRow{"", R"(do = "move-out", object = "dresser")", "objects-safe", "dresser", true},
+        StateRow{"", R"(do = "cover-object", object = "radiator", sheeting = "poly")", "objects-safe", "radiator", true},
+        StateRow{"", R"(do = "cover-object", object = "radiator", sheeting = "poly", is-sealed = false)", "objects-safe", "radiator", false},
+        StateRow{"", R"(do = "cover-object", object = "radiator", sheeting = "drop-cloth")", "objects-safe", "radiator", false},
+        StateRow{"", R"(do = "lay-floor-sheet", sheeting = "poly")", "floor-covered", "", true},
+        StateRow{"", R"(do = "lay-floor-sheet", sheeting = "poly", is-taped = false)", "floor-covered", "", false},
+        StateRow{"", R"(do = "lay-floor-sheet", sheeting = "drop-cloth")", "floor-covered", "", false},
+        StateRow{"sheet", R"(do = "fold-sheeting")", "floor-covered", "", false},
+        StateRow{"chips", R"(do = "close-bag", bag = "bag-1")", "waste-contained", "bag-1", true},
+        StateRow{"chips", R"(do = "close-bag", bag = "bag-1", closure = "tape")", "waste-contained", "bag-1", true},
+        StateRow{"chips", R"(do = "close-bag", bag = "bag-1", closure = "knot")", "waste-contained", "bag-1", false},
+        StateRow{"", R"(do = "disturb-paint", component = "casing-1", technique = "drill", time = "1 min", share = 0.01)", "paint-disturbed", "", true},
+        StateRow{"", R"(do = "inspect", by = ["rosa"])", "inspection-passed", "", true},
+        StateRow{"", R"(do = "inspect", by = ["lee"])", "inspection-passed", "", false},
+        StateRow{"inspect", R"(do = "wipe-sill", sill = "sill-2", cloth = "wipes", by = ["rosa"])", "verified", "sill-2", true},
+        StateRow{"inspect", R"(do = "wipe-sill", sill = "sill-2", cloth = "wipes", by = ["lee"])", "verified", "sill-2", false},
+        StateRow{"inspect sill-1 sill-2", R"(do = "wipe-floor", cloth = "wipes", by = ["rosa"])", "passed", "", true},
+        StateRow{"inspect sill-1", R"(do = "wipe-floor", cloth = "wipes", by = ["rosa"])", "passed", "", false},
+        StateRow{"", R"(do = "admit-occupants")", "occupants-in", "", true},
     };
-    for (const Row& row : rows) {
+    for (const StateRow& row : rows) {
         INFO("after " << row.after << "; card: " << row.card << "; state: " << row.state);
         Trial trial;
         trial.after(row.after);

@@ -1,5 +1,6 @@
 #include "debrief/repair/mistake.hpp"
 
+#include "core/place_in_list.hpp"
 #include "job/card_key.hpp"
 #include "job/card_node.hpp"
 #include "text/writing.hpp"
@@ -9,8 +10,6 @@
 namespace flapdoor::debrief {
 
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 class Inverter {
 public:

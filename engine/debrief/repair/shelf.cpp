@@ -1,6 +1,7 @@
 #include "debrief/repair/shelf.hpp"
 
 #include "core/insist.hpp"
+#include "core/place_in_list.hpp"
 #include "debrief/repair/lack.hpp"
 #include "job/card_key.hpp"
 #include "job/card_node.hpp"
@@ -14,8 +15,6 @@
 namespace flapdoor::debrief {
 
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 text::Table& table_of(text::Node& node) { return std::get<text::Table>(node.value); }
 

@@ -31,8 +31,6 @@ std::string notes_of(const std::string& xml)
     return lines;
 }
 
-bool says(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }
-
 }
 
 TEST_CASE("a choice from elsewhere is asked and marked here")

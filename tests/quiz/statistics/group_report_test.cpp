@@ -1,5 +1,6 @@
 #include "quiz/statistics/group_report.hpp"
 
+#include "../small_bank.hpp"
 #include "tables.hpp"
 
 #include <catch2/catch.hpp>
@@ -7,8 +8,6 @@
 namespace flapdoor::quiz {
 
 namespace {
-
-bool says(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }
 
 AnswerTable named_table()
 {
