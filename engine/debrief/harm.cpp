@@ -9,8 +9,6 @@ namespace {
 // What counts as harm: judgment.
 constexpr double worth_telling = 0.1;                   // of the worse of the two
 constexpr double worth_explaining = 0.05;               // where it looks better with the mistake
-constexpr double trifle_outside = 10e6;                 // pg of lead
-const double trifle_loading = (0.1_ugpft2).si;
 
 double difference(const WhatIf& what_if, const Figures& before, const Figures& after, Compared what)
 {
@@ -19,7 +17,7 @@ double difference(const WhatIf& what_if, const Figures& before, const Figures& a
 }
 
 /// What is too little to be told, whatever share it is.
-double trifle_of(Compared what) { return what == Compared::outside ? trifle_outside : trifle_loading; }
+double trifle_of(Compared what) { return what == Compared::outside ? static_cast<double>(trifle_outside.count) : trifle_on_surface.si; }
 
 /// More with the mistake (or less, turned round), by a share of the larger of the two that is worth telling.
 bool shows(const WhatIf& what_if, const Figures& before, const Figures& after, Compared what, double sign = 1.0, double share = worth_telling)

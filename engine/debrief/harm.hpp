@@ -17,8 +17,12 @@ double harm_of(const WhatIf& what_if, Compared what);
 /// The same over the light runs, lowest tenth to highest tenth; nothing without them.
 std::optional<Band> harm_band(const WhatIf& what_if, Compared what);
 
+/// More than this of lead is more than a trifle. Judgment.
+inline constexpr Picograms trifle_outside{10'000'000};
+inline constexpr Loading trifle_on_surface = 0.1_ugpft2;
+
 /// In how many of the light runs the mistake did harm: at least a tenth more lead got out, or a tenth more lies on floor or sill, and
-/// more than a trifle (10 ug, 0.1 ug/ft2). Judgment.
+/// more than a trifle. Judgment.
 std::size_t harmful_runs(const WhatIf& what_if);
 
 /// Did the mistake do harm in the run itself, by the same measure?

@@ -4,6 +4,7 @@
 #include "core/insist.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <atomic>
@@ -32,13 +33,20 @@ StudyInput study_input(std::string name, const drill::InputText& input, const st
 std::string stem_of(const drill::InputText& input) { return std::filesystem::path(input.name).stem().string(); }
 
 /// Gives a plan another name when an earlier one has it: two files may be called the same in two folders.
-void tell_apart(std::vector<StudyInput>& plans)
+void tell_apart(std::vector<StudyPlan>& plans)
 {
     std::set<std::string> names;
-    for (StudyInput& plan : plans) {
+    for (StudyPlan& plan : plans) {
         const std::string name = plan.name;
         for (int i = 2; !names.insert(plan.name).second; ++i) plan.name = fmt::format("{}-{}", name, i);
     }
+}
+
+bool are_of(const std::vector<Inputs>& plans, const StudyBasis& basis)
+{
+    return std::equal(plans.begin(), plans.end(), basis.plans.begin(), basis.plans.end(), [&](const Inputs& inputs, const StudyPlan& plan) {
+        return inputs.plan_text.hash == plan.hash && inputs.scenario_text.hash == basis.scenario.hash && inputs.book_text.hash == basis.book.hash;
+    });
 }
 
 bool comes_before(const StudyRow& row, const std::pair<std::uint64_t, std::size_t>& key) { return std::pair(row.seed, row.plan) < key; }
@@ -113,7 +121,7 @@ private:
 
 }
 
-Study begin_study(const std::vector<Inputs>& plans, const std::string& program, double detail)
+Study begin_study(const std::vector<Inputs>& plans, const std::string& program, double detail, const std::vector<RepairedPlan>& repaired)
 {
     insist(!plans.empty(), "a study has a plan");
     insist(detail > 0.0 && detail <= 1.0, "a study takes a share of the usual parcels");
@@ -123,16 +131,36 @@ Study begin_study(const std::vector<Inputs>& plans, const std::string& program, 
                    study_input(first.book.id, first.book_text, first.book.title), {}, study_columns(first.scenario)};
     for (const Inputs& plan : plans) {
         insist(plan.scenario_text.hash == first.scenario_text.hash && plan.book_text.hash == first.book_text.hash, "the plans of a study have one scenario and one book");
-        study.basis.plans.push_back(study_input(stem_of(plan.plan_text), plan.plan_text, plan.plan.title));
+        study.basis.plans.push_back({study_input(stem_of(plan.plan_text), plan.plan_text, plan.plan.title), {}, {}});
+    }
+    tell_apart(study.basis.plans);
+    for (const RepairedPlan& plan : repaired) {
+        insist(plan.from < plans.size() && !plan.faults.empty(), "a repaired plan comes from one of the study and has faults repaired");
+        const std::string from = study.basis.plans[plan.from].name;
+        study.basis.plans.push_back({study_input(fmt::format("{}-without-{}", from, fmt::join(plan.faults, "-")), plan.inputs.plan_text, plan.rule), from, plan.faults});
     }
     tell_apart(study.basis.plans);
     return study;
 }
 
+std::vector<std::size_t> plans_asked_about(const Study& study)
+{
+    std::vector<std::size_t> numbers;
+    for (std::size_t plan = 0; plan < study.basis.plans.size(); ++plan)
+        if (!study.basis.plans[plan].is_repaired()) numbers.push_back(plan);
+    return numbers;
+}
+
+std::vector<Inputs> all_inputs(std::vector<Inputs> plans, const std::vector<RepairedPlan>& repaired)
+{
+    for (const RepairedPlan& plan : repaired) plans.push_back(plan.inputs);
+    return plans;
+}
+
 Study carry_on(const std::vector<Inputs>& plans, Study study, const StudyOrder& order)
 {
     insist(order.threads >= 1, "a study takes at least one thread");
-    insist(!difference(study.basis, begin_study(plans, study.basis.program, study.basis.detail).basis), "a study is carried on with the inputs it was begun with");
+    insist(are_of(plans, study.basis), "a study is carried on with the inputs it was begun with");
     Worklist list(plans, study, order);
     std::vector<std::thread> helpers;
     for (std::size_t i = 1; i < std::min<std::size_t>(order.threads, list.size()); ++i) helpers.emplace_back([&] { list.work(); });

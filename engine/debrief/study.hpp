@@ -20,12 +20,21 @@ struct StudyInput {
     friend bool operator==(const StudyInput&, const StudyInput&) = default;
 };
 
+/// A plan of a study: one that was asked about, or one of those with one of its faults repaired.
+struct StudyPlan : StudyInput {
+    std::string repaired_from;      ///< name of the plan in which the fault stood; empty for a plan asked about
+    std::vector<int> faults;        ///< those repaired, as numbered on that plan's marking sheet; its title is the rule that the first one broke
+
+    bool is_repaired() const { return !repaired_from.empty(); }
+    friend bool operator==(const StudyPlan&, const StudyPlan&) = default;
+};
+
 /// What a study was made from. Two studies fit together when theirs are the same.
 struct StudyBasis {
     std::string program;                ///< version of the program
     double detail = 1.0;                ///< share of the usual number of parcels
     StudyInput scenario, book;
-    std::vector<StudyInput> plans;      ///< each with a name of its own
+    std::vector<StudyPlan> plans;       ///< each with a name of its own; repaired ones behind those asked about
     std::vector<StudyColumn> columns;
 
     friend bool operator==(const StudyBasis&, const StudyBasis&) = default;
@@ -64,11 +73,28 @@ struct StudyOrder {
     std::function<bool()> should_stop = {};
 };
 
+/// A plan with one of its faults repaired.
+struct RepairedPlan {
+    std::size_t from = 0;           ///< the plan with the fault, of those that are studied
+    std::string rule;               ///< that the first fault broke, in English
+    std::vector<int> faults;        ///< on the marking sheet of the plan with the fault
+    Inputs inputs;                  ///< the changed plan
+};
+
 /// Nothing run yet. Insists that there is a plan and that all inputs have one scenario and one book.
-Study begin_study(const std::vector<Inputs>& plans, const std::string& program, double detail = light_detail);
+/// @param plans     asked about
+/// @param repaired  of these, carried out beside them
+Study begin_study(const std::vector<Inputs>& plans, const std::string& program, double detail = light_detail, const std::vector<RepairedPlan>& repaired = {});
+
+/// Numbers of the plans asked about: they stand before the repaired ones.
+std::vector<std::size_t> plans_asked_about(const Study& study);
+
+/// The inputs of all plans of a study, in its order.
+std::vector<Inputs> all_inputs(std::vector<Inputs> plans, const std::vector<RepairedPlan>& repaired);
 
 /// Carries out what the study does not have yet. The result is the same for every number of threads, and the same whether it
 /// was made in one go or in pieces. Insists that the study was begun with these inputs.
+/// @param plans  all of the study, repaired ones too
 Study carry_on(const std::vector<Inputs>& plans, Study study, const StudyOrder& order);
 
 /// One run of a study, as `carry_on` makes it.

@@ -7,6 +7,7 @@
 #include "text/input_file.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <array>
@@ -46,6 +47,20 @@ std::optional<double> number_from(std::string_view text)
 }
 
 std::optional<std::uint64_t> hash_from(std::string_view text) { return text.size() == 16 ? whole_text<std::uint64_t>(text, 16) : std::nullopt; }
+
+/// "3 7"; nothing unless all are whole and at least 1.
+std::optional<std::vector<int>> fault_numbers(std::string_view text)
+{
+    std::vector<int> numbers;
+    while (true) {
+        const std::size_t space = text.find(' ');
+        const auto number = whole_text<int>(text.substr(0, space));
+        if (!number || *number < 1) return std::nullopt;
+        numbers.push_back(*number);
+        if (space == std::string_view::npos) return numbers;
+        text.remove_prefix(space + 1);
+    }
+}
 
 /// Reads a study line by line and gathers what is wrong with it.
 class Reader {
@@ -135,12 +150,35 @@ private:
         if (!read_input("scenario", study_.basis.scenario) || !read_input("rule book", study_.basis.book)) return false;
         while (rest_.starts_with("# plan")) {
             study_.basis.plans.emplace_back();
-            if (!read_input("plan", study_.basis.plans.back())) return false;
-            const std::string& name = study_.basis.plans.back().name;
-            if (!plan_numbers_.emplace(name, study_.basis.plans.size() - 1).second) return complain(1, "plans with names of their own", fmt::format("`{}` again", name)), false;
+            if (!read_input("plan", study_.basis.plans.back()) || !number_plan()) return false;
         }
         if (study_.basis.plans.empty()) return ++line_, complain(1, "`# plan`", "none"), false;
+        while (rest_.starts_with("# repaired plan"))
+            if (!read_repaired_plan()) return false;
         return read_heads();
+    }
+
+    bool number_plan()
+    {
+        const std::string& name = study_.basis.plans.back().name;
+        if (plan_numbers_.emplace(name, study_.basis.plans.size() - 1).second) return true;
+        return complain(1, "plans with names of their own", fmt::format("`{}` again", name)), false;
+    }
+
+    /// A plan as above, then the one it comes from and the faults that it is without, "3 7".
+    bool read_repaired_plan()
+    {
+        const std::optional<Cells> cells = next_of("repaired plan", 6);
+        if (!cells) return false;
+        const std::optional<StudyInput> input = input_from(*cells);
+        if (!input) return false;
+        const CsvCell &from = (*cells)[4], &faults = (*cells)[5];
+        const auto known = plan_numbers_.find(from.text);
+        if (known == plan_numbers_.end() || study_.basis.plans[known->second].is_repaired()) return complain(from.column, "a plan named above", shown(from)), false;
+        std::optional<std::vector<int>> numbers = fault_numbers(faults.text);
+        if (!numbers) return complain(faults.column, "numbers of faults, such as `3 7`", shown(faults)), false;
+        study_.basis.plans.push_back({*input, from.text, std::move(*numbers)});
+        return number_plan();
     }
 
     bool read_heads()
@@ -205,7 +243,11 @@ std::string study_text(const Study& study)
     add({"# detail", fmt::format("{}", basis.detail)});
     add(input_cells("scenario", basis.scenario));
     add(input_cells("rule book", basis.book));
-    for (const StudyInput& plan : basis.plans) add(input_cells("plan", plan));
+    for (const StudyPlan& plan : basis.plans) {
+        std::vector<std::string> cells = input_cells(plan.is_repaired() ? "repaired plan" : "plan", plan);
+        if (plan.is_repaired()) cells.insert(cells.end(), {plan.repaired_from, fmt::format("{}", fmt::join(plan.faults, " "))});
+        add(cells);
+    }
     std::vector<std::string> cells{"seed", "plan", "site"};
     for (const StudyColumn& column : basis.columns) cells.push_back(head_of(column));
     add(cells);

@@ -1,11 +1,13 @@
 #include "debrief/study_sheet.hpp"
 
 #include "core/insist.hpp"
+#include "debrief/fault_harm.hpp"
 #include "debrief/influence.hpp"
 #include "debrief/level.hpp"
 #include "debrief/pathway_chart.hpp"
 #include "debrief/plan_bands.hpp"
 #include "debrief/uncertainty.hpp"
+#include "debrief/what_if_line.hpp"
 #include "debrief/wording.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
@@ -64,7 +66,7 @@ std::string outcomes(const std::vector<PlanBands>& plans, std::size_t width)
     return text::lay_out(table, width);
 }
 
-std::string title_of(const StudyColumn& column) { return column.what == Measured::left_sheeting ? std::string(say("Sheeting and covers left lying")) : as_sentence(called(column.title)); }
+std::string surface_title(const StudyColumn& column) { return column.what == Measured::left_sheeting ? std::string(say("Sheeting and covers left lying")) : as_sentence(called(column.title)); }
 
 std::string loadings(const Study& study, const std::vector<PlanBands>& plans, std::size_t width)
 {
@@ -76,7 +78,7 @@ std::string loadings(const Study& study, const std::vector<PlanBands>& plans, st
             return band ? loading_text(*band) : std::string(say("not there"));
         };
         if (std::any_of(plans.begin(), plans.end(), [&](const PlanBands& plan) { return plan.find(column.what, column.which) != nullptr; }))
-            add_row(table, title_of(column), plans, tell, true);
+            add_row(table, surface_title(column), plans, tell, true);
     }
     add_row(table, say("All lead that got out"), plans, [](const PlanBands& plan) {
         const Band* band = plan.find(Measured::outside);
@@ -127,17 +129,43 @@ std::string influences(const std::vector<PlanBands>& plans, std::size_t width)
     return "\n" + text::lay_out(table, width) + text::paragraph(say("Figures are rank correlations over the runs: +1 when more of it always means more lead, -1 when less."), width);
 }
 
+std::string change_cell(const Band& band, Compared what) { return fmt::format("{}\n({})", change_text(band.median, what), change_range(band, what)); }
+
+std::string luck_text(const FaultHarm& harm)
+{
+    if (harm.harmful == 0) return std::string(say("no harm seen"));
+    if (harm.harmful == harm.pairs) return std::string(say("never"));
+    return say_with("{} of {}", harm.harmless_by_luck(), harm.pairs);
+}
+
+/// Which fault of a plan does harm, and which is harmless by luck.
+std::string faults(const Study& study, std::size_t plan, std::size_t width)
+{
+    const std::vector<FaultHarm> harms = fault_harms(study, plan);
+    if (harms.empty()) return {};
+    TextTable table{{{std::string(say("Fault"))}, {std::string(say("Rule"))}, {std::string(say("Harm in")), text::Align::right}, {std::string(say("Harmless by luck in")), text::Align::right},
+                     {std::string(say("Lead out, added")), text::Align::right}, {std::string(say("Floor, added")), text::Align::right}, {std::string(say("Cloth check passed")), text::Align::right}}, {}};
+    for (const FaultHarm& harm : harms)
+        table.rows.push_back({named_faults(harm.faults), as_sentence(std::string(say(harm.rule))), say_with("{} of {}", harm.harmful, harm.pairs), luck_text(harm), change_cell(harm.outside, Compared::outside),
+                              change_cell(harm.floor, Compared::floor), say_with("{} with it, {} without", harm.passed_with, harm.passed_without)});
+    return "\n" + text::paragraph(say_with("{}: which fault does harm. Each run once with the fault and once, with the same luck, with it repaired.", say(study.basis.plans[plan].title)), width)
+           + text::lay_out(table, width)
+           + text::paragraph(say_with("Added: the median, with the range in brackets. Harm: a tenth more lead got out or lies on the worst floor or sill, and more than a trifle ({} or {}); a judgment. {}.",
+                                      text::show(trifle_outside), text::show_short(trifle_on_surface), as_sentence(std::string(say(model_note)))), width);
+}
+
 }
 
 std::string study_sheet(const Study& study, std::size_t width)
 {
     insist(width >= 60, "a study on a terminal needs 60 columns");
     std::vector<PlanBands> plans;
-    for (std::size_t plan = 0; plan < study.basis.plans.size(); ++plan) plans.push_back(bands_of(study, plan));
+    for (const std::size_t plan : plans_asked_about(study)) plans.push_back(bands_of(study, plan));
     std::string out = text::paragraph(say(study.basis.scenario.title), width);
     for (const PlanBands& plan : plans) out += text::paragraph(fmt::format("{}: {}", plan.name, say(plan.title)), width);
     out += text::paragraph(say_with("Book: {}", say(study.basis.book.title)), width);
     out += "\n" + outcomes(plans, width) + loadings(study, plans, width) + breathed(study, plans, width) + ways_out(plans, width);
+    for (std::size_t plan = 0; plan < plans.size(); ++plan) out += faults(study, plan, width);
     const auto fewest = std::min_element(plans.begin(), plans.end(), [](const PlanBands& a, const PlanBands& b) { return a.runs < b.runs; });
     if (fewest->runs >= fewest_for_a_band) out += influences(plans, width);
     return out + "\n" + text::paragraph(source_line(*fewest), width) + text::paragraph(as_sentence(std::string(say(model_note))) + ".", width);

@@ -327,7 +327,7 @@ const WhatIf* WhatIfs::find(WhatIf::Kind kind, const std::string& rule) const
 
 WhatIfs what_ifs(const Inputs& inputs, const job::WorkPlan* reference, std::uint64_t seed, const WhatIfOrder& order)
 {
-    const Ground ground = grown(inputs, reference, options_for(seed, 1.0), order.threads);
+    const Ground ground = grown(inputs, reference, options_for(seed, order.detail), order.threads);
     WhatIfs found;
     found.base = figures_of(outcome(ground.plan.run));
     found.base_parcel_steps = ground.plan.run.site.parcel_steps;

@@ -45,7 +45,7 @@ struct WhatIf {
     Time cleaned_again{};                   ///< spent on cleaning again what failed a check, more with the mistake than without; not below zero
     bool cleans_itself = false;             ///< the mistake is a card of cleaning too many
     std::optional<dust::Pathway> other_way; ///< by which most more got out without the mistake
-    Figures before, after;                  ///< without and with the edits, full detail
+    Figures before, after;                  ///< without and with the edits, in the order's detail
     std::uint64_t end_hash = 0;             ///< of the run with the edits
     std::uint64_t parcel_steps = 0;         ///< really made for it
     std::vector<Figures> paired_before, paired_after;   ///< [seed] light runs
@@ -61,7 +61,8 @@ struct NoRepair {
 struct WhatIfOrder {
     unsigned threads = 1;                   ///< changes no result
     std::vector<std::uint64_t> seeds;       ///< of the light paired runs behind the bands; none: no bands
-    double light_detail = 0.125;
+    double detail = 1.0;                    ///< of the run itself and of what is compared with it, as a share of the usual number of parcels
+    double light_detail = 0.125;            ///< of the pairs
     std::size_t most = 1000;                ///< of the list, the first so many
     bool tries_reverse = true;              ///< each mistake put into the reference plan, when there is one
     std::function<void(std::size_t done, std::size_t of)> progress = {};    ///< one call at a time, from any thread

@@ -44,10 +44,7 @@ WhatIfLine::Cell cell_of(const WhatIf& what_if, Compared what)
 {
     WhatIfLine::Cell cell;
     cell.own = change_text(harm_of(what_if, what), what);
-    if (const std::optional<Band> band = harm_band(what_if, what)) {
-        const std::string low = change_text(band->low, what), high = change_text(band->high, what);
-        cell.range = low == high ? low : say_with("{} to {}", low, high);
-    }
+    if (const std::optional<Band> band = harm_band(what_if, what)) cell.range = change_range(*band, what);
     return cell;
 }
 
@@ -63,8 +60,7 @@ std::string listed(const std::vector<int>& numbers)
 
 std::string name_of(const WhatIf& what_if, const std::vector<int>& faults)
 {
-    if (what_if.kind == WhatIf::Kind::all_repaired) return std::string(say("All of these repaired"));
-    return text::filled(text::say_counted("Fault {}", "Faults {}", faults.size()), std::vector<std::string>{listed(faults)});
+    return what_if.kind == WhatIf::Kind::all_repaired ? std::string(say("All of these repaired")) : named_faults(faults);
 }
 
 std::string doubt_of(const WhatIf& what_if)
@@ -82,6 +78,17 @@ std::string change_text(double value, Compared what)
 {
     if (!(std::abs(value) >= least_told(what))) return std::string(say("no change"));
     return (value > 0.0 ? "+" : "\u2212") + magnitude(std::abs(value), what);
+}
+
+std::string named_faults(const std::vector<int>& numbers)
+{
+    return text::filled(text::say_counted("Fault {}", "Faults {}", numbers.size()), std::vector<std::string>{listed(numbers)});
+}
+
+std::string change_range(const Band& band, Compared what)
+{
+    const std::string low = change_text(band.low, what), high = change_text(band.high, what);
+    return low == high ? low : say_with("{} to {}", low, high);
 }
 
 WhatIfLine what_if_line(const Report& report, const WhatIf& what_if)

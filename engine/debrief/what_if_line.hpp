@@ -39,6 +39,12 @@ std::string change_text(double value, Compared what);
 /// "As it was carried out: 57 mg of lead got out ...", and the careful plan with the same luck beside it.
 std::string as_it_was(const WhatIfs& what_ifs);
 
+/// "no change to +1.2 mg": both ends so.
+std::string change_range(const Band& band, Compared what);
+
+/// "Faults 1, 7 and 11".
+std::string named_faults(const std::vector<int>& numbers);
+
 /// "12 light runs with other seeds; each range is their lowest to highest tenth".
 std::string what_if_source(const WhatIfs& what_ifs);
 

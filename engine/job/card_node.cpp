@@ -16,4 +16,6 @@ Result<Card> card_from(const text::Node& node)
     return card;
 }
 
+std::string plan_text(const WorkPlan& plan) { return text::write_toml(plan); }
+
 }

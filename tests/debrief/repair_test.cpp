@@ -10,6 +10,8 @@
 using namespace flapdoor;
 using namespace flapdoor::debrief;
 
+namespace flapdoor::debrief::mending {
+
 namespace {
 
 std::string card(const std::string& rest) { return "{ by = [\"ann\"], " + rest + " },\n"; }
@@ -117,19 +119,19 @@ TEST_CASE("each kind of rule says how a breach of it is repaired, and the repair
         {"after_each: what must follow is put in", book_of(R"({ after_each = { event = "disturb-paint", do = "vacuum-surfaces", until = "inspect" } })"), scrape + look, scrape + vacuum + look,
          {"Vacuum surfaces is put in before card 2 (Inspect by eye)"}, {"card 2 (Vacuum surfaces) is left out"}},
         {"within: a count is set right", book_of(R"({ within = { do = "hand-over-report", counted = "days-after", most = 30 } })"), scrape + late_report, scrape + report_soon,
-         {"card 2 (Give the report to the owner): set days-after 3"}, {"card 2 (Give the report to the owner): set days-after 40"}},
+         {"card 2 (Give the report to the owner): “Days after” is now 3"}, {"card 2 (Give the report to the owner): “Days after” is now 40"}},
         {"at_least: the card that decides the measure is set right", book_of(R"({ at_least = { measured = "reach", at = "disturb-paint", least = "3 ft" } })"), short_sheet + scrape, sheet + scrape,
-         {"card 1 (Lay floor sheeting): set reach 6 ft"}, {"card 1 (Lay floor sheeting): set reach 2 ft"}},
+         {"card 1 (Lay floor sheeting): “How far it reaches” is now 6 ft"}, {"card 1 (Lay floor sheeting): “How far it reaches” is now 2 ft"}},
         {"at_least: what decides the measure is put in", book_of(R"({ at_least = { measured = "soles-cleaned", least = "true" } })"), scrape + leave, scrape + clean + leave,
          {"Clean off before leaving is put in before card 2 (Leave the work area)"}, {"card 2 (Clean off before leaving) is left out"}},
         {"at_least done: what was never done is put in", book_of(R"({ at_least = { done = "write-record" } })"), scrape + vacuum, scrape + vacuum + record,
          {"Write the record is put in at the end"}, {"card 3 (Write the record) is left out"}},
         {"at_least done with a setting: a card that is there is set right", book_of(R"({ at_least = { done = { step = "write-record", with = { has-cloth-counts = true } } } })"),
-         scrape + short_record, scrape + record, {"card 2 (Write the record): set has-cloth-counts true"}, {"card 2 (Write the record): set has-cloth-counts false"}},
+         scrape + short_record, scrape + record, {"card 2 (Write the record): “Has cloth counts” is now yes"}, {"card 2 (Write the record): “Has cloth counts” is now no"}},
         {"never with a setting: a switch is turned round", book_of(R"({ never = { step = "disturb-paint", with = { is-misted = false } } })"), dry_scrape, scrape,
-         {"card 1 (Work on the paint): set is-misted true"}, {"card 1 (Work on the paint): set is-misted false"}},
+         {"card 1 (Work on the paint): “Kept misted” is now yes"}, {"card 1 (Work on the paint): “Kept misted” is now no"}},
         {"never with a word: the reference's word is taken", book_of(R"({ never = { step = "inspect", with = { light = "as-it-is" } } })"), scrape + dim_look, scrape + look,
-         {"card 2 (Inspect by eye): set light flashlight"}, {"card 2 (Inspect by eye): set light as-it-is"}},
+         {"card 2 (Inspect by eye): “Light” is now flashlight"}, {"card 2 (Inspect by eye): “Light” is now as it is"}},
         {"never at all: the card is left out", book_of(R"({ never = "wait" })"), scrape + nap + vacuum, scrape + vacuum, {"card 2 (Wait) is left out"}, {"Wait is put in before card 2 (Vacuum surfaces)"}},
         {"exactly_one_of: the second is left out", book_of(R"({ exactly_one_of = ["vacuum-surfaces", "wait"] })"), scrape + vacuum + nap, scrape + vacuum, {"card 3 (Wait) is left out"}, {"Wait is put in at the end"}},
     };
@@ -195,7 +197,7 @@ TEST_CASE("what was left outside the flap door is brought in with the rest")
     CHECK(lack.not_inside.empty());
     const std::vector<PlanEdit> edits = made_up(lack, *plan, edited_plan(*plan, {}));
     REQUIRE(edits.size() == 1);
-    CHECK(told(edits.front(), *plan, *scenario) == "card 1 (Bring tools and supplies inside): set supplies + vacuum");
+    CHECK(told(edits.front(), *plan, *scenario) == "card 1 (Bring tools and supplies inside): “What is brought in” now has HEPA vacuum too");
 }
 
 TEST_CASE("an edited plan knows where each of its cards came from")
@@ -244,4 +246,6 @@ TEST_CASE("edits are made at once, by the numbers of the plan before them")
     CHECK(std::holds_alternative<job::VacuumSurfaces>(changed.cards[2].step));
     CHECK(std::holds_alternative<job::Inspect>(changed.cards[3].step));
     CHECK(std::holds_alternative<job::Wait>(changed.cards[4].step));
+}
+
 }

@@ -17,7 +17,7 @@ using small_job::count;
 
 namespace {
 
-const Study& example()
+const Study& hostile_study()
 {
     static const Study study = small_study::made(small_study::both(small_job::hostile), 3);
     return study;
@@ -48,10 +48,10 @@ std::string line_of(const std::string& text, std::size_t number)
 
 TEST_CASE("a study written and read is the same, whatever its things are called")
 {
-    const std::string text = study_text(example());
+    const std::string text = study_text(hostile_study());
     const auto read = parse_study(text, "s.csv");
     REQUIRE(read);
-    CHECK(*read == example());
+    CHECK(*read == hostile_study());
     CHECK(study_text(*read) == text);
     CHECK(count(text, std::string(model_note)) == 1);
     CHECK(line_of(text, 2) == "# program,1.2.3\r\n");
@@ -61,16 +61,16 @@ TEST_CASE("a study written and read is the same, whatever its things are called"
     std::string unix_text;
     for (const char c : text)
         if (c != '\r') unix_text += c;
-    CHECK(parse_study(unix_text, "s.csv").value() == example());
+    CHECK(parse_study(unix_text, "s.csv").value() == hostile_study());
     std::string turned = text.substr(0, text.find("\n1,") + 1);
     for (std::size_t line = 14; line >= 9; --line) turned += line_of(text, line);
-    CHECK(parse_study(turned, "s.csv").value() == example());
+    CHECK(parse_study(turned, "s.csv").value() == hostile_study());
 }
 
 TEST_CASE("any numbers that a study may hold come back bit for bit", "[property]")
 {
     CHECK(rc::check([] {
-        Study study = example();
+        Study study = hostile_study();
         for (StudyRow& row : study.rows) {
             row.hash = *rc::gen::arbitrary<std::uint64_t>();
             for (auto& value : row.values) {
@@ -84,7 +84,7 @@ TEST_CASE("any numbers that a study may hold come back bit for bit", "[property]
 
 TEST_CASE("every column's head reads back")
 {
-    for (const StudyColumn& column : example().basis.columns) {
+    for (const StudyColumn& column : hostile_study().basis.columns) {
         INFO(head_of(column));
         REQUIRE(column_from(head_of(column)));
         CHECK(*column_from(head_of(column)) == column);
@@ -95,7 +95,7 @@ TEST_CASE("every column's head reads back")
 
 TEST_CASE("a damaged study is told with line and column")
 {
-    const std::string text = study_text(example());
+    const std::string text = study_text(hostile_study());
     CHECK(first_problem("") == "s.csv:1:1: expected another line, found the end of the file");
     CHECK(first_problem("seed,plan\n") == "s.csv:1:1: expected `# flapdoor study`, found `seed`");
     CHECK(first_problem(with(text, "# flapdoor study,1,", "# flapdoor study,2,")) == "s.csv:1:18: expected format 1, found `2`");
@@ -117,7 +117,7 @@ TEST_CASE("a damaged study is told with line and column")
 
 TEST_CASE("no cut and no changed byte makes the reader crash or read what is not there", "[property]")
 {
-    const std::string text = study_text(example());
+    const std::string text = study_text(hostile_study());
     CHECK(rc::check([&] {
         std::string damaged = text.substr(0, *rc::gen::inRange<std::size_t>(0, text.size() + 1));
         const auto changes = *rc::gen::inRange(0, 4);
@@ -150,9 +150,9 @@ TEST_CASE("a study file that cannot be read or written is told by its name")
     const std::string folder = std::filesystem::temp_directory_path().string() + "/flapdoor-study-test";
     std::filesystem::create_directories(folder);
     const std::string path = folder + "/s.csv";
-    REQUIRE(save_study(example(), path));
-    CHECK(load_study(path).value() == example());
+    REQUIRE(save_study(hostile_study(), path));
+    CHECK(load_study(path).value() == hostile_study());
     CHECK_FALSE(load_study(folder + "/none.csv"));
-    CHECK_FALSE(save_study(example(), folder + "/no/such/s.csv"));
+    CHECK_FALSE(save_study(hostile_study(), folder + "/no/such/s.csv"));
     std::filesystem::remove_all(folder);
 }

@@ -65,6 +65,8 @@ int main(int argc, char** argv)
     study->add_option("--detail", studied.detail, "share of the usual number of dust parcels, 0.01 to 1")->check(CLI::Range(0.01, 1.0))->capture_default_str();
     study->add_option("--threads", studied.threads, "runs at a time; changes no result (default: as many as the machine has)")->check(CLI::Range(1, 64));
     study->add_option("--book", studied.books, "rule book to mark against: a file or a shipped name; given again, a book that lies on it")->allow_extra_args(false)->capture_default_str();
+    study->add_flag("--faults", studied.asks_faults, "carry each plan out with each of its faults repaired too: which fault does harm, and which is harmless by luck");
+    study->add_option("--reference", studied.reference, "with --faults, the plan that keeps the rules, from which missing cards and right settings are taken")->capture_default_str();
     study->add_option("--width", studied.width, "columns of the printed sheet (default: the terminal's)")->check(CLI::Range(60, 400));
 
     command::PoolChoice pooled;

@@ -1,5 +1,7 @@
 #include "places.hpp"
 
+#include "verbs.hpp"
+
 #include <sys/ioctl.h>
 #include <unistd.h>
 
@@ -153,6 +155,16 @@ Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, con
     }
     if (!problems.empty()) return failed(std::move(problems));
     return inputs;
+}
+
+Result<std::optional<debrief::Inputs>> read_reference(const std::string& scenario, const std::string& plan, const std::vector<std::string>& books)
+{
+    const bool is_usual = plan == usual_reference;
+    std::error_code ignored;
+    if (is_usual && !fs::exists(plan_path(plan, scenario_path(scenario)), ignored)) return std::optional<debrief::Inputs>{};
+    auto read = read_plans(scenario, {plan}, books);
+    if (!read) return failed(read.error());
+    return std::optional<debrief::Inputs>(std::move(read->front()));
 }
 
 std::string file_name_from(std::string id)

@@ -4,6 +4,7 @@
 #include "debrief/main_job.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -43,6 +44,9 @@ std::vector<std::string> book_paths(const std::vector<std::string>& named);
 
 /// Reads a scenario, plans for it and the rule books, named as above; every problem of all of them.
 Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, const std::vector<std::string>& plans, const std::vector<std::string>& books);
+
+/// The plan that keeps the rules, from which repairs are taken, named as above. Nothing when the usual one is named and not there.
+Result<std::optional<debrief::Inputs>> read_reference(const std::string& scenario, const std::string& plan, const std::vector<std::string>& books);
 
 /// The id of a scenario as part of a file's name: whatever would lead to another folder becomes a dash.
 std::string file_name_from(std::string id);

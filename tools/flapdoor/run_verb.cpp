@@ -105,17 +105,6 @@ std::string add_bands(const std::vector<debrief::Inputs>& inputs, const RunChoic
     return fmt::format("Bands: {} light runs in {:.2f} s, {} at a time\n", study.rows.size(), std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count(), order.threads);
 }
 
-/// The plan from which repairs are taken. Nothing when it is the very plan that is debriefed, or when the usual one is not there.
-Result<std::optional<debrief::Inputs>> reference_for(const RunChoice& choice)
-{
-    const bool is_usual = choice.reference == RunChoice{}.reference;
-    std::error_code ignored;
-    if (is_usual && !std::filesystem::exists(plan_path(choice.reference, scenario_path(choice.scenario)), ignored)) return std::optional<debrief::Inputs>{};
-    auto read = read_plans(choice.scenario, {choice.reference}, choice.books);
-    if (!read) return failed(read.error());
-    return std::optional<debrief::Inputs>(std::move(read->front()));
-}
-
 /// What each mistake of each plan did. @return  what it cost, a line each
 std::string add_what_ifs(const std::vector<debrief::Inputs>& inputs, const std::optional<debrief::Inputs>& reference, const RunChoice& choice, std::vector<debrief::Report>& reports)
 {
@@ -151,7 +140,7 @@ int run(const RunChoice& choice)
     const std::vector<debrief::Inputs>& inputs = *read;
     std::optional<debrief::Inputs> reference;
     if (choice.asks_what_if) {
-        auto found = reference_for(choice);
+        auto found = read_reference(choice.scenario, choice.reference, choice.books);
         if (!found) {
             tell(found.error());
             return bad_file;

@@ -5,6 +5,7 @@
 #include "progress_line.hpp"
 
 #include "debrief/main_job.hpp"
+#include "debrief/repaired_plans.hpp"
 #include "debrief/seed_list.hpp"
 #include "debrief/study_file.hpp"
 #include "debrief/study_picture.hpp"
@@ -94,6 +95,19 @@ std::string study_path(const std::string& folder, const std::string& scenario, c
     return (fs::path(folder) / (file_name_from(scenario) + "-study" + number + ".csv")).string();
 }
 
+/// What `--faults` adds to the plans; says which faults it cannot tell of.
+Result<std::vector<debrief::RepairedPlan>> repairs_for(const StudyChoice& choice, const std::vector<debrief::Inputs>& plans, std::uint64_t seed, unsigned threads)
+{
+    if (!choice.asks_faults) return {};
+    const auto reference = read_reference(choice.scenario, choice.reference, choice.books);
+    if (!reference) return failed(reference.error());
+    debrief::RepairedPlans found = debrief::repaired_plans(plans, *reference ? &**reference : nullptr, seed, threads);
+    for (const auto& left_out : found.left_out)
+        fmt::print(stderr, "{}\n", say_with("{}: fault {} is left out: {}.", say(plans[left_out.from].plan.title), left_out.fault, left_out.why));
+    if (found.plans.empty()) fmt::print(stderr, "{}\n", say("No plan has a fault that can be repaired: there is nothing to tell about faults."));
+    return std::move(found.plans);
+}
+
 Result<void> make_folder(const std::string& folder)
 {
     std::error_code error;
@@ -107,17 +121,24 @@ Result<void> make_folder(const std::string& folder)
 
 int study(const StudyChoice& choice)
 {
-    const auto plans = read_plans(choice.scenario, choice.plans, choice.books);
-    if (!plans) return refuse(plans.error(), bad_file);
-    const auto seeds = debrief::read_seeds(choice.seeds, "--seeds", debrief::most_study_runs / plans->size());
+    const auto asked = read_plans(choice.scenario, choice.plans, choice.books);
+    if (!asked) return refuse(asked.error(), bad_file);
+    auto seeds = debrief::read_seeds(choice.seeds, "--seeds", debrief::most_study_runs / asked->size());
     if (!seeds) return refuse(seeds.error(), bad_use);
     const auto part = debrief::read_part(choice.part, "--part");
     if (!part) return refuse(part.error(), bad_use);
-    debrief::StudyOrder order{debrief::part_of(*seeds, part->part, part->parts), choice.threads > 0 ? choice.threads : usual_threads()};
+    const unsigned threads = choice.threads > 0 ? choice.threads : usual_threads();
+    // The first seed of all parts: then all parts have the same plans.
+    const auto repaired = repairs_for(choice, *asked, seeds->front(), threads);
+    if (!repaired) return refuse(repaired.error(), bad_file);
+    const std::vector<debrief::Inputs> plans = debrief::all_inputs(*asked, *repaired);
+    seeds = debrief::read_seeds(choice.seeds, "--seeds", debrief::most_study_runs / plans.size());
+    if (!seeds) return refuse(seeds.error(), bad_use);
+    debrief::StudyOrder order{debrief::part_of(*seeds, part->part, part->parts), threads};
 
-    debrief::Study begun = debrief::begin_study(*plans, FLAPDOOR_VERSION, choice.detail);
+    debrief::Study begun = debrief::begin_study(*asked, FLAPDOOR_VERSION, choice.detail, *repaired);
     const std::string path = study_path(choice.out, begun.basis.scenario.name, *part);
-    Result<debrief::Study> kept = kept_study(path, std::move(begun), *plans);
+    Result<debrief::Study> kept = kept_study(path, std::move(begun), plans);
     if (!kept) return refuse(kept.error(), bad_file);
     // A folder that cannot be written to is told now, not after an hour's work.
     if (auto made = make_folder(choice.out); !made) return refuse(made.error(), bad_file);
@@ -133,7 +154,7 @@ int study(const StudyChoice& choice)
         line.show(so_far.rows.size() - before, todo);
         keeper.keep(so_far);
     };
-    const debrief::Study made = debrief::carry_on(*plans, std::move(*kept), order);
+    const debrief::Study made = debrief::carry_on(plans, std::move(*kept), order);
     line.end();
     if (!keeper.problems().empty()) return refuse(keeper.problems(), bad_file);
     const int written = write_results(made, path, terminal_width(choice.width));

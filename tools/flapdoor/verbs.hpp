@@ -3,10 +3,14 @@
 #include <cstddef>
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 // What the command can do, one file each.
 namespace flapdoor::command {
+
+/// The plan that a drill brings along as the one that keeps its rules.
+inline constexpr std::string_view usual_reference = "good";
 
 struct RunChoice {
     std::string scenario;
@@ -17,7 +21,7 @@ struct RunChoice {
     std::size_t bands = 20;             ///< runs of the study behind the bands; 0: none
     bool asks_what_if = false;          ///< work out what each mistake did
     std::size_t what_if_runs = 20;      ///< light pairs of runs behind its ranges; 0: none
-    std::string reference = "good";     ///< plan from which missing cards and right settings are taken, as `plans` are named
+    std::string reference{usual_reference};    ///< plan from which missing cards and right settings are taken, as `plans` are named
     std::string sheet = "both";         ///< which pages are written: "trainee", "instructor" or "both"
     std::string out;                    ///< folder for page, pictures and run file; empty: print only
     bool shows_work = false;            ///< parcel steps and where the time went
@@ -33,6 +37,8 @@ struct StudyChoice {
     std::string part = "1/1";           ///< "2/8": the second of eight parts
     double detail = 0.125;              ///< share of the usual number of parcels
     unsigned threads = 0;               ///< 0: as many as the machine has
+    bool asks_faults = false;           ///< also each plan with each of its faults repaired
+    std::string reference{usual_reference};    ///< plan from which missing cards and right settings are taken, as `plans` are named
     std::string out;
     int width = 0;
 };

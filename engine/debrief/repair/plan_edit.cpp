@@ -2,6 +2,7 @@
 
 #include "core/insist.hpp"
 #include "job/card_node.hpp"
+#include "job/card_words.hpp"
 #include "rules/things.hpp"
 #include "text/field_types.hpp"
 #include "text/language.hpp"
@@ -34,6 +35,21 @@ std::string name_of(const job::Card& card, const job::Scenario& scenario)
     return things.empty() ? title : title + " (" + things + ")";
 }
 
+/// A value of a card as people read it: "yes", "6 ft", "hand scrape", titles of things.
+std::string value_text(const text::Node& value, const job::Scenario& scenario)
+{
+    if (const bool* is_so = std::get_if<bool>(&value.value)) return std::string(*is_so ? text::say("yes") : text::say("no"));
+    if (const auto* list = std::get_if<text::Array>(&value.value)) {
+        std::string all;
+        for (const text::Node& entry : *list) all += (all.empty() ? "" : ", ") + value_text(entry, scenario);
+        return all;
+    }
+    const std::string plain = text::plain_text(value);
+    if (const std::string title = rules::title_of_thing(plain, scenario); title != plain) return std::string(text::say(title));
+    const bool is_word = !plain.empty() && std::all_of(plain.begin(), plain.end(), [](char c) { return (c >= 'a' && c <= 'z') || c == '-'; });
+    return is_word ? job::word_label(plain) : plain;
+}
+
 /// Values compare by their spelling: where they stood in a file does not matter.
 std::string spelled(const std::vector<std::pair<std::string, text::Node>>& values)
 {
@@ -43,16 +59,14 @@ std::string spelled(const std::vector<std::pair<std::string, text::Node>>& value
 }
 
 /// What a list has more than before; empty when it is no list or lacks something.
-std::string added_to(const text::Node& was, const text::Node& is)
+text::Array added_to(const text::Node& was, const text::Node& is)
 {
     const auto* old_list = std::get_if<text::Array>(&was.value);
     const auto* new_list = std::get_if<text::Array>(&is.value);
     if (old_list == nullptr || new_list == nullptr || new_list->size() <= old_list->size()) return {};
-    std::string more;
-    for (const text::Node& entry : *new_list) {
-        const bool is_old = std::any_of(old_list->begin(), old_list->end(), [&](const text::Node& old) { return text::plain_text(old) == text::plain_text(entry); });
-        if (!is_old) more += (more.empty() ? "" : ", ") + text::plain_text(entry);
-    }
+    text::Array more;
+    for (const text::Node& entry : *new_list)
+        if (std::none_of(old_list->begin(), old_list->end(), [&](const text::Node& old) { return text::plain_text(old) == text::plain_text(entry); })) more.push_back(entry);
     return more;
 }
 
@@ -167,10 +181,11 @@ std::string told(const PlanEdit& edit, const job::WorkPlan& plan, const job::Sce
             std::string values;
             for (const auto& [key, value] : edit.values) {
                 const text::Node* was = std::get<text::Table>(card.value).find(key);
-                const std::string more = was != nullptr ? added_to(*was, value) : std::string();
-                values += (values.empty() ? "" : ", ") + key + (more.empty() ? " " + text::plain_text(value) : " + " + more);
+                const text::Array more = was != nullptr ? added_to(*was, value) : text::Array{};
+                values += (values.empty() ? "" : ", ") + (more.empty() ? text::say_with("“{}” is now {}", job::field_label(key), value_text(value, scenario))
+                                                                       : text::say_with("“{}” now has {} too", job::field_label(key), value_text({{}, more}, scenario)));
             }
-            return text::say_with("{}: set {}", card_name(plan, edit.card), values);
+            return text::say_with("{}: {}", card_name(plan, edit.card), values);
         }
         case PlanEdit::Kind::move:
             return is_last ? text::say_with("{} comes last", card_name(plan, edit.card)) : text::say_with("{} comes before {}", card_name(plan, edit.card), card_name(plan, edit.before));

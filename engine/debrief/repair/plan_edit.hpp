@@ -36,7 +36,7 @@ struct EditedPlan {
 };
 EditedPlan edited_plan(const job::WorkPlan& plan, const std::vector<PlanEdit>& edits);
 
-/// What is done, in the language spoken: "card 11 (Lay floor sheeting): set reach 12 ft", "card 16 (Post warning signs) comes before card 15
+/// What is done, in the language spoken: "card 11 (Lay floor sheeting): “How far it reaches” is now 12 ft", "card 16 (Post warning signs) comes before card 15
 /// (Work on the paint)", "Close a register (Supply register) is put in before card 7 (Close a door)".
 std::string told(const PlanEdit& edit, const job::WorkPlan& plan, const job::Scenario& scenario);
 

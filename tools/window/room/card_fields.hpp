@@ -53,10 +53,4 @@ std::string_view title_of(const job::Step& step);
 /// What a card is about, besides its kind: "Return register, Poly tape"; in the language in force, may be empty.
 std::string detail_of(const job::Scenario& scenario, const job::Card& card);
 
-/// What a form calls a field: "taped" of `is-taped`; in the language in force.
-std::string field_label(std::string_view key);
-
-/// What a word of files is called: "machine sand"; in the language in force.
-std::string word_label(std::string_view word);
-
 }

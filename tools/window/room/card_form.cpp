@@ -1,6 +1,7 @@
 #include "window/room/card_form.hpp"
 
 #include "drill/run.hpp"
+#include "job/card_words.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
 #include "window/run/phrases.hpp"
@@ -69,7 +70,7 @@ bool value_slider(Ui& ui, CardField& field)
     const auto nearest = std::min_element(steps.begin(), steps.end(), [&](double a, double b) { return std::abs(a - field.value) < std::abs(b - field.value); });
     double place = static_cast<double>(nearest - steps.begin());
     const auto value_at = [&](double at) { return steps[static_cast<std::size_t>(std::clamp(at + 0.5, 0.0, static_cast<double>(steps.size() - 1)))]; };
-    if (!slider(ui, "field/" + std::string(field.key), field_label(field.key), place,
+    if (!slider(ui, "field/" + std::string(field.key), job::field_label(field.key), place,
                 {.least = 0.0, .most = static_cast<double>(steps.size() - 1), .step = 1.0, .show = [&](double at) { return shown(field, value_at(at)); }}))
         return false;
     field.value = value_at(place);
@@ -81,7 +82,7 @@ bool thing_chips(Ui& ui, CardField& field, const std::vector<Candidate>& choices
 {
     std::vector<Option> options;
     for (const Candidate& choice : choices)
-        options.push_back({.name = choice.id, .label = choice.title, .hint = choice.why_not ? choice.why_not->said() : std::string(), .is_enabled = field.type == FieldType::things || !choice.why_not || choice.id == field.id});
+        options.push_back({.name = choice.id, .label = std::string(say(choice.title)), .hint = choice.why_not ? choice.why_not->said() : std::string(), .is_enabled = field.type == FieldType::things || !choice.why_not || choice.id == field.id});
     if (options.empty()) return aside(ui, say("There is nothing here to choose.")), false;
     const std::string name = "field/" + std::string(field.key);
     if (field.type == FieldType::things) {
@@ -104,7 +105,7 @@ bool thing_chips(Ui& ui, CardField& field, const std::vector<Candidate>& choices
 bool word_chips(Ui& ui, CardField& field)
 {
     std::vector<Option> options;
-    for (const std::string_view word : field.words) options.push_back({.name = std::string(word), .label = word_label(word)});
+    for (const std::string_view word : field.words) options.push_back({.name = std::string(word), .label = job::word_label(word)});
     std::optional<std::size_t> chosen = field.word;
     if (!choose_chip(ui, "field/" + std::string(field.key), options, chosen)) return false;
     field.word = chosen.value_or(field.word);
@@ -113,7 +114,7 @@ bool word_chips(Ui& ui, CardField& field)
 
 void label_of(Ui& ui, const CardField& field)
 {
-    words(ui, field_label(field.key));
+    words(ui, job::field_label(field.key));
     if (!field.about.empty()) {
         ui.gap(-4.0F);
         aside(ui, say(field.about));
@@ -126,7 +127,7 @@ bool field_widget(Ui& ui, CardField& field, const Draft& draft)
     switch (field.type) {
         case FieldType::flag: {
             bool is_on = field.value != 0.0;
-            const bool has_changed = toggle(ui, name, field_label(field.key), is_on, {.hint = say(field.about)});
+            const bool has_changed = toggle(ui, name, job::field_label(field.key), is_on, {.hint = say(field.about)});
             field.value = is_on ? 1.0 : 0.0;
             return has_changed;
         }
@@ -138,7 +139,7 @@ bool field_widget(Ui& ui, CardField& field, const Draft& draft)
             label_of(ui, field);
             return thing_chips(ui, field, draft.choices.at(std::string(field.key)));
         case FieldType::text:
-            return text_field(ui, name, field_label(field.key), field.id);
+            return text_field(ui, name, job::field_label(field.key), field.id);
         default: {
             const bool has_changed = value_slider(ui, field);
             if (!field.about.empty()) aside(ui, say(field.about));
@@ -187,7 +188,7 @@ Draft drafted(const site::Site& site, job::Card card)
     for (const CardField& field : draft.fields)
         if (field.type == FieldType::thing || field.type == FieldType::things) draft.choices[std::string(field.key)] = candidates(site, draft.card, field);
     if (draft.card.by.empty()) draft.why_not = text::sentence("Choose who does it.");
-    else if (const CardField* field = unchosen(draft.fields)) draft.why_not = text::sentence("Still to choose: {}.", text::Sentence(field_label(field->key)));
+    else if (const CardField* field = unchosen(draft.fields)) draft.why_not = text::sentence("Still to choose: {}.", text::Sentence(job::field_label(field->key)));
     else draft.why_not = drill::why_not(site, draft.card);
     return draft;
 }
