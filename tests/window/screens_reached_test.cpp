@@ -87,6 +87,11 @@ TEST_CASE("a class is taught by keyboard alone")
     CHECK(reached.find("play-on") != nullptr);
     played.stage.press(Key::space);
     played.settle();
+    played.stage.press(Key::n);
+    REQUIRE(reached.waits_for("reveal"));
+    played.stage.press(Key::escape); // only the question goes
+    played.settle();
+    REQUIRE(reached.find("ask-next") != nullptr);
     played.stage.press(Key::escape); // to the choice of the crew
     played.settle();
     CHECK(reached.find("crew/0") != nullptr);

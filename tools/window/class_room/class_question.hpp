@@ -1,5 +1,6 @@
 #pragma once
 
+#include "text/sentence.hpp"
 #include "window/run/story.hpp"
 
 #include <optional>
@@ -8,23 +9,27 @@
 
 namespace flapdoor::window {
 
-/// One of the answers a class votes on. Words in the language in force when it was asked.
+/// One of the answers a class votes on. Its words are kept, so that they are said in the language then spoken.
 struct ClassAnswer {
-    std::string name;       ///< stable
-    std::string label;
-    std::string reason;     ///< why it is right or wrong; shown after the reveal
+    std::string name;           ///< stable
+    text::Sentence label;
+    text::Sentence reason;      ///< why it is right or wrong; shown after the reveal
     bool is_right = false;
     int votes = 0;
+    int first_votes = 0;        ///< of the vote before the class talked it over
 };
 
 /// A question to the class at a frozen moment.
 struct ClassQuestion {
-    std::string text;
+    text::Sentence text;
     std::vector<ClassAnswer> answers;
     Time asked_at{};
     bool is_revealed = false;
+    bool is_second_vote = false;
 
     int votes() const;
+    int first_votes() const;
+    void vote_again();      ///< what was counted becomes the first vote
 };
 
 /// "What next?": cards of the careful plan that are not done yet at that moment. Which of them may come next follows from the

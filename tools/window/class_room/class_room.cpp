@@ -91,7 +91,7 @@ void ClassRoom::ask(Ui& ui, const Box& box)
         const debrief::StepLine& step = played_->report.steps[moment.card];
         aside(ui, say_with("Card {} of {}", step.number, played_->report.steps.size()));
         title(ui, say(step.title));
-        if (!played_->words[moment.card].detail.empty()) words(ui, played_->words[moment.card].detail);
+        if (!played_->words[moment.card].detail.empty()) words(ui, played_->words[moment.card].detail.said());
         rule(ui);
         strong(ui, say("Freeze and ask the class"));
         if (button(ui, "ask-next", say("What next?"), {.emphasis = Emphasis::primary, .icon = Icon::people, .width = -1.0F, .hint = say("Which cards may come next (N)")})) ask_next();
@@ -110,16 +110,12 @@ void ClassRoom::bar(Ui& ui, const Box& box)
         Box rest = box;
         ui.go_to(rest.low);
         const bool is_playing = playback_.is_playing();
-        const bool is_frozen = question_ && !question_->is_revealed;
         if (button(ui, "class-play", "",
-                   {.emphasis = Emphasis::primary, .icon = is_playing ? Icon::pause : Icon::play, .width = 64.0F, .is_enabled = !is_frozen, .hint = is_playing ? say("Pause (Space)") : say("Play (Space)")})) {
-            question_.reset();
-            playback_.play_or_pause();
-        }
+                   {.emphasis = Emphasis::primary, .icon = is_playing ? Icon::pause : Icon::play, .width = 64.0F, .hint = is_playing ? say("Pause (Space)") : say("Play (Space)")})) playback_.play_or_pause();
         ui.beside(6.0F);
-        if (button(ui, "class-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .is_enabled = !is_frozen, .hint = say("Card before (Page Up)")})) playback_.to_card(-1), question_.reset();
+        if (button(ui, "class-before", "", {.emphasis = Emphasis::quiet, .icon = Icon::back, .hint = say("Card before (Page Up)")})) playback_.to_card(-1);
         ui.beside(0.0F);
-        if (button(ui, "class-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .is_enabled = !is_frozen, .hint = say("Next card (Page Down)")})) playback_.to_card(+1), question_.reset();
+        if (button(ui, "class-after", "", {.emphasis = Emphasis::quiet, .icon = Icon::forward, .hint = say("Next card (Page Down)")})) playback_.to_card(+1);
         ui.beside(6.0F);
         const std::string speed = say_with("\xC3\x97{}", playing_speeds[playback_.speed()]);
         if (button(ui, "class-speed", speed, {.width = 84.0F, .hint = say("Speed: times faster than the clock (S)")})) playback_.set_speed((playback_.speed() + 1) % playing_speeds.size());
@@ -130,10 +126,8 @@ void ClassRoom::bar(Ui& ui, const Box& box)
         ui.note({"class-clock", Role::text, clock, {}, at});
         ui.go_to({rest.low.x, rest.low.y + ui.px(44.0F)});
         double seconds = (playback_.now() - played_->start).si;
-        if (scrubber(ui, "class-day", seconds, {.end = played_->length().si, .step = 30.0, .width = rest.width() / ui.text_scale(), .label = say("Time of day"), .day_time_at_start = played_->start.si, .is_enabled = !is_frozen})) {
+        if (scrubber(ui, "class-day", seconds, {.end = played_->length().si, .step = 30.0, .width = rest.width() / ui.text_scale(), .label = say("Time of day"), .day_time_at_start = played_->start.si}))
             playback_.go_to(played_->start + Time{seconds});
-            question_.reset();
-        }
     });
 }
 
@@ -155,10 +149,13 @@ void ClassRoom::play(Ui& ui, const Box& box, bool keeps_still)
     careful_.story();
     if (wants_next_ && careful_.story() != nullptr) ask_next();
     Box rest = box;
-    const Box time = cut_bottom(rest, ui.px(96.0F));
-    cut_bottom(rest, ui.px(8.0F));
+    // While a question is asked the day stands still: its bar makes room for the answers.
+    const bool is_asking = question_.has_value();
+    const Box time = cut_bottom(rest, is_asking ? 0.0F : ui.px(96.0F));
+    if (!is_asking) cut_bottom(rest, ui.px(8.0F));
     const bool is_wide = box.width() >= ui.px(720.0F);
-    Box side = is_wide ? cut_right(rest, box.width() * 0.42F) : cut_bottom(rest, rest.height() * 0.62F);
+    const float least_sheet = ui.px(is_asking ? 470.0F : 330.0F);
+    Box side = is_wide ? cut_right(rest, std::clamp(least_sheet, box.width() * 0.36F, box.width() * 0.58F)) : cut_bottom(rest, rest.height() * 0.62F);
     if (is_wide) cut_right(rest, ui.px(10.0F));
     else cut_bottom(rest, ui.px(8.0F));
     plan(ui, rest, keeps_still);
@@ -172,8 +169,10 @@ void ClassRoom::play(Ui& ui, const Box& box, bool keeps_still)
             case VotePress::none: break;
         }
     }
-    else ask(ui, side);
-    bar(ui, time);
+    else {
+        ask(ui, side);
+        bar(ui, time);
+    }
     take_keys(ui);
 }
 

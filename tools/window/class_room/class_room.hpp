@@ -8,6 +8,7 @@
 
 #include <memory>
 #include <optional>
+#include <utility>
 
 namespace flapdoor::window {
 
@@ -18,6 +19,9 @@ public:
     ClassRoom(std::shared_ptr<const Story> played, debrief::Inputs careful, std::uint64_t seed);
 
     void play(Ui& ui, const Box& box, bool keeps_still);
+
+    /// Takes the question away that is asked. False when none is.
+    bool drop_question() { return std::exchange(question_, std::nullopt).has_value(); }
 
     Playback& playback() { return playback_; }
     const std::optional<ClassQuestion>& question() const { return question_; }

@@ -64,17 +64,20 @@ public:
                 {to_say("N"), to_say("freeze and ask: what next?")},
                 {to_say("W"), to_say("freeze and ask: where will it go?")},
                 {to_say("1 to 9"), to_say("one more vote for an answer; with Shift one less")},
+                {to_say("V"), to_say("vote again after talking it over")},
                 {to_say("R"), to_say("reveal")},
                 {to_say("Page Up, Page Down"), to_say("card before, next card")},
                 {to_say("S"), to_say("next speed")},
-                {to_say("Esc"), to_say("back")}};
+                {to_say("Esc"), to_say("take the question away; back")}};
     }
 
 private:
     void choose(Ui& ui, const Box& box)
     {
         const float width = std::min(box.width(), ui.px(720.0F));
-        const float height = std::min(box.height(), ui.px(260.0F + 62.0F * static_cast<float>(crews_.size())));
+        const std::string_view how = say("Play the day and stop it where you like. Ask what may come next, or where the dust will go; count votes by clicking or typing; reveal; play on.");
+        const float told = ui.canvas().measure_wrapped(width - ui.px(56.0F), how, TextStyle::body).y;
+        const float height = std::min(box.height(), told + ui.px(150.0F + 60.0F * static_cast<float>(crews_.size())));
         panel(ui, "class-crew", box_at({box.center().x - width * 0.5F, box.low.y}, {width, height}), {.padding = 24.0F}, [&] {
             strong(ui, say("Which crew does the class watch?"));
             std::vector<Option> options;
@@ -86,7 +89,7 @@ private:
             choose_one(ui, "crew", options, crew);
             crew_ = crew.value_or(crew_);
             ui.gap(8.0F);
-            words(ui, say("Play the day and stop it where you like. Ask what may come next, or where the dust will go; count votes by clicking or typing; reveal; play on."));
+            words(ui, how);
             ui.gap(8.0F);
             if (button(ui, "begin", say("Begin"), {.emphasis = Emphasis::primary, .icon = Icon::forward, .width = -1.0F})) job_ = std::make_unique<SideJob>(crews_[crew_], sitting_.seed);
         });
@@ -121,6 +124,7 @@ private:
 
     void leave(Ui& ui)
     {
+        if (room_ && room_->drop_question()) return;
         if (room_) {
             room_.reset();
             return;

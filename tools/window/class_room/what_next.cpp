@@ -4,16 +4,18 @@
 #include "rules/next_cards.hpp"
 #include "rules/run_task.hpp"
 #include "text/language.hpp"
+#include "text/sentence.hpp"
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace flapdoor::window {
 
 namespace {
 
-using text::say;
-using text::say_with;
+using text::sentence;
+using text::to_say;
 
 constexpr std::size_t most_wrong = 2;
 
@@ -42,11 +44,11 @@ std::vector<bool> done_by(const job::RunLog& careful, const job::RunLog& played,
     return is_done;
 }
 
-std::string title_of_entry(const Story& story, std::size_t entry)
+text::Sentence title_of_entry(const Story& story, std::size_t entry)
 {
-    const std::string title{say(story.report.steps[entry].title)};
-    const std::string& detail = story.words[entry].detail;
-    return detail.empty() ? title : say_with("{}: {}", title, detail);
+    const std::string& title = story.report.steps[entry].title;
+    const text::Sentence& detail = story.words[entry].detail;
+    return detail.empty() ? text::Sentence(title) : sentence("{}: {}", title, detail);
 }
 
 }
@@ -56,6 +58,19 @@ int ClassQuestion::votes() const
     int sum = 0;
     for (const ClassAnswer& answer : answers) sum += answer.votes;
     return sum;
+}
+
+int ClassQuestion::first_votes() const
+{
+    int sum = 0;
+    for (const ClassAnswer& answer : answers) sum += answer.first_votes;
+    return sum;
+}
+
+void ClassQuestion::vote_again()
+{
+    for (ClassAnswer& answer : answers) answer.first_votes = std::exchange(answer.votes, 0);
+    is_second_vote = true;
 }
 
 std::optional<ClassQuestion> what_next(const Story& played, const Story& careful, Time now)
@@ -74,7 +89,7 @@ std::optional<ClassQuestion> what_next(const Story& played, const Story& careful
         is_done[c] = is_entry_done[entry];
     }
     ClassQuestion question;
-    question.text = std::string(say("What may come next?"));
+    question.text = to_say("What may come next?");
     question.asked_at = now;
     std::vector<std::string> kinds;
     std::size_t right = 0, wrong = 0;
@@ -83,19 +98,19 @@ std::optional<ClassQuestion> what_next(const Story& played, const Story& careful
         const std::optional<rules::Hindrance> hindered = rules::hindrance(*book, is_done, card_of[entry]);
         if (hindered ? wrong == most_wrong : right == most_wrong) continue;
         ClassAnswer answer{log.entries[entry].step + "-" + std::to_string(entry), title_of_entry(careful, entry), {}, !hindered, 0};
-        if (!hindered) answer.reason = std::string(say("The rule book wants nothing else before it."));
+        if (!hindered) answer.reason = to_say("The rule book wants nothing else before it.");
         else {
             const int before = task.entry_of[static_cast<std::size_t>(hindered->before)];
-            const std::string first = before >= 0 ? title_of_entry(careful, static_cast<std::size_t>(before)) : std::string(say("another card"));
-            answer.reason = hindered->rule >= 0 ? say_with("First: {}. The rule: {}.", first, say(book->rule(hindered->rule).text)) : say_with("First: {}.", first);
+            const text::Sentence first = before >= 0 ? title_of_entry(careful, static_cast<std::size_t>(before)) : text::Sentence(to_say("another card"));
+            answer.reason = hindered->rule >= 0 ? sentence("First: {}. The rule: {}.", first, book->rule(hindered->rule).text) : sentence("First: {}.", first);
         }
         ++(hindered ? wrong : right);
         kinds.push_back(log.entries[entry].step);
         question.answers.push_back(std::move(answer));
     }
     if (question.answers.empty()) return std::nullopt;
-    // By title, so that the place of an answer tells nothing.
-    std::stable_sort(question.answers.begin(), question.answers.end(), [](const ClassAnswer& a, const ClassAnswer& b) { return a.label < b.label; });
+    // By title, so that the place of an answer tells nothing; in one order in every language.
+    std::stable_sort(question.answers.begin(), question.answers.end(), [](const ClassAnswer& a, const ClassAnswer& b) { return a.label.english() < b.label.english(); });
     return question;
 }
 

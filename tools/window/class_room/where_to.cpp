@@ -9,8 +9,8 @@ namespace flapdoor::window {
 
 namespace {
 
-using text::say;
-using text::say_with;
+using text::sentence;
+using text::to_say;
 
 constexpr Time least_wait = 10.0_min;
 constexpr double least_told = 1.0;      // ug: less than this is told as nothing
@@ -53,13 +53,13 @@ ClassQuestion where_will_it_go(const Story& played, Time now)
     std::stable_sort(offered.begin(), offered.end(), [](const Gain& a, const Gain& b) { return a.zone < b.zone; });
 
     ClassQuestion question;
-    question.text = say_with("Where will dust go by {}?", text::show_clock(until));
+    question.text = sentence("Where will dust go by {}?", text::show_clock(until));
     question.asked_at = now;
-    question.answers.push_back({"stays", std::string(say("It stays in the work room")),
-                                std::string(stays ? say("In this run no other room gained as much as 1 \xC2\xB5g of lead.") : say("In this run lead got out of the room.")), stays, 0});
+    question.answers.push_back({"stays", to_say("It stays in the work room"),
+                                stays ? to_say("In this run no other room gained as much as 1 \xC2\xB5g of lead.") : to_say("In this run lead got out of the room."), stays, 0});
     for (const Gain& gain : offered) {
-        const std::string reason = gain.micrograms >= least_told ? say_with("{} \xC2\xB5g of lead more than at the freeze, in this run.", text::show_number(gain.micrograms, 2))
-                                                                 : std::string(say("Less than 1 \xC2\xB5g more, in this run."));
+        const text::Sentence reason = gain.micrograms >= least_told ? sentence("{} \xC2\xB5g of lead more than at the freeze, in this run.", text::show_number(gain.micrograms, 2))
+                                                                    : text::Sentence(to_say("Less than 1 \xC2\xB5g more, in this run."));
         question.answers.push_back({played.film.zones[gain.zone].id.name, played.film.zones[gain.zone].title, reason, is_right(gain), 0});
     }
     return question;

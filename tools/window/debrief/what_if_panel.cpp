@@ -125,7 +125,7 @@ void told(Ui& ui, const debrief::Report& report, WhatIfPress& press)
     rows_of(ui, report, {}, WhatIf::Kind::repaired, "what-if", press);
     for (const debrief::NoRepair& none : report.what_ifs->none) {
         const debrief::FaultLine* fault = debrief::find_fault(report.faults, none.rule);
-        aside(ui, say_with("Not repaired: fault {}: {}.", fault != nullptr ? std::to_string(fault->number) : none.rule, none.why));
+        aside(ui, say_with("Not repaired: fault {}: {}.", fault != nullptr ? std::to_string(fault->number) : none.rule, say(none.why)));
     }
     rule(ui);
     rows_of(ui, report, say("The same mistakes, each alone in the careful plan"), WhatIf::Kind::put_in, "what-if-alone", press);

@@ -222,7 +222,7 @@ private:
         const debrief::StepLine* line = step.entry >= 0 ? &story_->report.steps[static_cast<std::size_t>(step.entry)] : nullptr;
         const std::string title = line ? std::string(say(line->title)) : step.missing.said();
         const std::string number = line ? std::to_string(line->number) : std::string("+");
-        const std::string detail = line ? story_->words[static_cast<std::size_t>(step.entry)].detail : std::string(say("to be put in"));
+        const std::string detail = line ? story_->words[static_cast<std::size_t>(step.entry)].detail.said() : std::string(say("to be put in"));
         const std::string_view mark = step.is_moved ? (line ? say("moves here") : say("put in here")) : std::string_view();
         const float left = ui.px(44.0F);
         const float width = ui.width_left() - left - ui.px(8.0F);

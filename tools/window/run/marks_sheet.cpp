@@ -75,7 +75,7 @@ void marks_sheet(Ui& ui, const Box& box, const Story& story)
              report.sheet.is_passed ? text::say("passed as practice") : text::say("not passed"));
         draw_total(ui, report.sheet);
         aside(ui, text::say_with("Marks of the whole run, by the book \"{}\", {}.", text::say(report.sheet.book), text::say(report.sheet.edition)));
-        aside(ui, debrief::score_note);
+        aside(ui, text::say(debrief::score_note));
         if (!report.sheet.critical.empty()) {
             strong(ui, text::say("Not passed because of"));
             for (const std::string& rule : report.sheet.critical)

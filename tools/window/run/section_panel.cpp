@@ -107,7 +107,7 @@ void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
     box.low.y += canvas.measure(head, TextStyle::small).y + ui.px(1.0F);
     box.low.y += canvas.text_wrapped(box.low, box.width(), text::say(step.title), TextStyle::strong, t.ink);
     const std::string more = text::say_with("{}, {} to {}{}{}", words.crew, text::show_clock(step.start), text::show_clock(step.end),
-                                         words.detail.empty() ? "" : " \xC2\xB7 ", words.detail);
+                                         words.detail.empty() ? "" : " \xC2\xB7 ", words.detail.said());
     box.low.y += canvas.text_wrapped(box.low, box.width(), more, TextStyle::small, t.muted) + ui.px(7.0F);
     box.low.y += draw_site_words(ui, box, story, moment) + ui.px(10.0F);
     if (!is_broad) draw_air_chart(ui, box, story, moment.at);

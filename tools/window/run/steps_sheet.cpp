@@ -67,7 +67,7 @@ struct Measures {
 std::string detail_of(const StepFace& face)
 {
     const std::string crew = face.words.crew;
-    return face.words.detail.empty() ? crew : fmt::format("{} \xC2\xB7 {}", crew, face.words.detail);
+    return face.words.detail.empty() ? crew : fmt::format("{} \xC2\xB7 {}", crew, face.words.detail.said());
 }
 
 Measures measured(const Ui& ui, const Canvas& canvas, const StepFace& face, float width)

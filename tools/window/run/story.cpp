@@ -1,8 +1,6 @@
 #include "window/run/story.hpp"
 
 #include "core/insist.hpp"
-#include "debrief/wording.hpp"
-#include "text/language.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,22 +26,26 @@ std::string title_in(const job::Scenario& scenario, const std::string& id)
     return {};
 }
 
-std::string detail_of(const job::LogEntry& entry, const job::Scenario& scenario)
+/// "bag 1" of the bag that plans call `bag-1`; other names as they are.
+text::Sentence bag_words(const std::string& id)
 {
-    std::string detail;
-    const auto add = [&](const std::string& part) {
-        if (!detail.empty()) detail += ", ";
-        detail += part;
-    };
+    constexpr std::string_view numbered = "bag-";
+    const bool is_numbered = id.starts_with(numbered) && id.size() > numbered.size() && id.find_first_not_of("0123456789", numbered.size()) == std::string::npos;
+    return is_numbered ? text::sentence("bag {}", id.substr(numbered.size())) : text::Sentence(id);
+}
+
+text::Sentence detail_of(const job::LogEntry& entry, const job::Scenario& scenario)
+{
+    text::Sentence detail;
+    const auto add = [&](text::Sentence part) { detail = detail.empty() ? std::move(part) : text::Sentence("{}, {}", {std::move(detail), std::move(part)}); };
     for (const job::Parameter& parameter : entry.with) {
-        if (parameter.name == "technique" || parameter.name == "bag") {
+        if (parameter.name == "bag") add(bag_words(parameter.value));
+        else if (parameter.name == "technique") {
             std::string words = parameter.value;
             std::replace(words.begin(), words.end(), '-', ' ');
-            add(std::string(text::say(words)));
+            add(words);
         }
-        else if (const std::string title = title_in(scenario, parameter.value); !title.empty()) {
-            add(std::string(text::say(title)));
-        }
+        else if (const std::string title = title_in(scenario, parameter.value); !title.empty()) add(title);
     }
     return detail;
 }
@@ -53,7 +55,7 @@ CardWords words_of(const job::LogEntry& entry, const job::Scenario& scenario)
     CardWords words{detail_of(entry, scenario), {}};
     for (const job::PersonId& id : entry.by) {
         const job::Person* person = find_by_id(scenario.crew, id);
-        words.crew += (words.crew.empty() ? "" : ", ") + short_name(debrief::called(person ? person->title : id.name));
+        words.crew += (words.crew.empty() ? "" : ", ") + short_name(person ? person->title : id.name);
     }
     return words;
 }

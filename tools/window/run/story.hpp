@@ -20,8 +20,8 @@ struct Happening {
 
 /// What a card adds to its title, and who carries it out.
 struct CardWords {
-    std::string detail; ///< "machine sand, casing of the south window"; may be empty
-    std::string crew;   ///< "Rosa, Lee"
+    text::Sentence detail; ///< "machine sand, casing of the south window"; may be empty. Kept, so that it is said in the language then spoken
+    std::string crew;      ///< "Rosa, Lee"
 };
 
 /// A run as the window plays it: the job, its debrief, and when each fault happens. Nothing in it changes while it plays.

@@ -60,7 +60,7 @@ void waiting_screen(Ui& ui, const debrief::Inputs& inputs, std::uint64_t seed, d
         canvas.text_in(box_at(low, {width, ui.px(26.0F)}), text, TextStyle::strong, ui.theme().ink, Align::center);
         ui.note({"waiting/words", Role::text, text, {}, box_at(low, {width, ui.px(26.0F)})});
         draw_swing(ui, box_at(low + Point{0.0F, ui.px(38.0F)}, {width, ui.px(8.0F)}), seconds, state.keeps_still);
-        canvas.text_in(box_at(low + Point{0.0F, ui.px(58.0F)}, {width, ui.px(22.0F)}), model_caution, TextStyle::small, ui.theme().muted,
+        canvas.text_in(box_at(low + Point{0.0F, ui.px(58.0F)}, {width, ui.px(22.0F)}), text::say(model_caution), TextStyle::small, ui.theme().muted,
                        Align::center);
         canvas.frame_box(rest, ui.theme().ink, ui.px(1.2F), ui.px(2.0F));
     });

@@ -65,6 +65,8 @@ public:
                 {"\xE2\x86\x90  \xE2\x86\x92", to_say("half a minute back, forward")},
                 {to_say("S"), to_say("next speed")},
                 {to_say("1, 2, 3"), to_say("what is there, what you could see, in the air")},
+                {to_say("L"), to_say("the flashlight on or off; arrow keys move it while it has the focus")},
+                {to_say("W, Shift + W"), to_say("below the plan: section, the four walls, the flap door")},
                 {to_say("Esc"), to_say("back")}};
     }
 
@@ -125,7 +127,7 @@ private:
             aside(ui, moment.at > step.end ? say("Done just now") : say("Being done now"));
             strong(ui, say(step.title));
             const CardWords& more = story_->words[moment.card];
-            aside(ui, more.detail.empty() ? more.crew : more.crew + "  \xC2\xB7  " + more.detail);
+            aside(ui, more.detail.empty() ? more.crew : more.crew + "  \xC2\xB7  " + more.detail.said());
         }
         ui.gap(6.0F);
         if (button(ui, "mark", say("Something is wrong now"), {.emphasis = Emphasis::primary, .icon = Icon::caution, .width = -1.0F, .hint = say("F or Enter")})) mark_now();

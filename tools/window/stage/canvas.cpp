@@ -94,8 +94,14 @@ Point Canvas::measure(std::string_view text, TextStyle style) const
     return {std::ceil(size.x), size.y};
 }
 
+void Canvas::hear(std::string_view text) const
+{
+    if (heard_ != nullptr) heard_->emplace_back(text);
+}
+
 void Canvas::text(Point low, std::string_view text, TextStyle style, Color color)
 {
+    hear(text);
     ImFont* font = fonts_->font(style);
     list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), begin_of(text), end_of(text));
 }
@@ -106,6 +112,7 @@ void Canvas::text_in(const Box& box, std::string_view words, TextStyle style, Co
     std::string cut;
     if (size.x > box.width() + 0.5F) {
         if (cut_ != nullptr) cut_->emplace_back(words);
+        hear(words);
         cut = shortened(*this, words, style, box.width());
         words = cut;
         size = measure(words, style);
@@ -124,6 +131,7 @@ Point Canvas::measure_wrapped(float width, std::string_view text, TextStyle styl
 
 float Canvas::text_wrapped(Point low, float width, std::string_view text, TextStyle style, Color color)
 {
+    hear(text);
     ImFont* font = fonts_->font(style);
     list_->AddText(font, font->FontSize, ImVec2(std::round(low.x), std::round(low.y)), packed(color), begin_of(text), end_of(text),
                    std::max(width, 1.0F));
@@ -132,6 +140,7 @@ float Canvas::text_wrapped(Point low, float width, std::string_view text, TextSt
 
 void Canvas::text_turned(Point center, float angle, std::string_view words, TextStyle style, Color color)
 {
+    hear(words);
     const int first = list_->VtxBuffer.Size;
     // Not by AddText: that leaves out letters beyond the clip, which may come inside it by the turn.
     ImFont* font = fonts_->font(style);

@@ -20,7 +20,11 @@ enum class Align : int { left, center, right };
 class Canvas {
 public:
     /// @param cut  takes every text that had to be shortened; none when null
-    Canvas(ImDrawList& list, const Fonts& fonts, std::vector<std::string>* cut = nullptr) : list_(&list), fonts_(&fonts), cut_(cut) {}
+    /// @param heard  takes every text that is drawn, in full; none when null
+    Canvas(ImDrawList& list, const Fonts& fonts, std::vector<std::string>* cut = nullptr, std::vector<std::string>* heard = nullptr)
+        : list_(&list), fonts_(&fonts), cut_(cut), heard_(heard)
+    {
+    }
 
     void line(Point from, Point to, Color color, float width = 1.0F);
     void polyline(std::span<const Point> points, Color color, float width = 1.0F, bool is_closed = false);
@@ -62,7 +66,10 @@ public:
 private:
     ImDrawList* list_;
     const Fonts* fonts_;
+    void hear(std::string_view text) const;
+
     std::vector<std::string>* cut_;
+    std::vector<std::string>* heard_;
 };
 
 }

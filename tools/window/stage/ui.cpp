@@ -139,6 +139,7 @@ void Ui::begin_frame(const FrameInput& input)
     stops_.clear();
     spots_.clear();
     cut_words_.clear();
+    drawn_words_.clear();
     ring_ = {};
     hint_.clear();
     top_layer_ = top_layer_seen_;
@@ -192,8 +193,8 @@ Box Ui::place(Point size)
 
 void Ui::beside(float gap_at_100_percent) { ImGui::SameLine(0.0F, px(gap_at_100_percent)); }
 void Ui::gap(float height_at_100_percent) { ImGui::SetCursorScreenPos(vec(cursor() + Point{0.0F, px(height_at_100_percent)})); }
-Canvas Ui::canvas() { return {*ImGui::GetWindowDrawList(), fonts_, &cut_words_}; }
-Canvas Ui::overlay() { return {*ImGui::GetForegroundDrawList(), fonts_, &cut_words_}; }
+Canvas Ui::canvas() { return {*ImGui::GetWindowDrawList(), fonts_, &cut_words_, keeps_drawn_words_ ? &drawn_words_ : nullptr}; }
+Canvas Ui::overlay() { return {*ImGui::GetForegroundDrawList(), fonts_, &cut_words_, keeps_drawn_words_ ? &drawn_words_ : nullptr}; }
 
 void Ui::open_panel(std::string_view name, const Box& box, float padding, bool can_scroll)
 {

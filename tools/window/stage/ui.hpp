@@ -128,6 +128,9 @@ public:
     std::vector<std::string> tab_order() const;                              ///< names, as the Tab key walks them
     const std::vector<std::string>& cut_words() const { return cut_words_; } ///< texts that had no room, in full
 
+    void keep_drawn_words() { keeps_drawn_words_ = true; }
+    const std::vector<std::string>& drawn_words() const { return drawn_words_; } ///< every text of the frame, in full; empty unless kept
+
     using ReadClipboard = std::function<std::string()>;
     using WriteClipboard = std::function<void(const std::string&)>;
     void use_clipboard(ReadClipboard read, WriteClipboard write);
@@ -167,6 +170,8 @@ private:
     std::vector<KeyPress> keys_left_;
     std::vector<Spot> spots_;
     std::vector<std::string> cut_words_;
+    std::vector<std::string> drawn_words_;
+    bool keeps_drawn_words_ = false;
     std::vector<Stop> stops_;
     std::vector<Stop> stops_before_;
     std::string focus_;
