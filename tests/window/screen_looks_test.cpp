@@ -4,6 +4,7 @@
 #include "played_shell.hpp"
 
 #include "quiz/bank.hpp"
+#include "quiz/making/posing.hpp"
 #include "quiz/sitting.hpp"
 
 #include <catch2/catch.hpp>
@@ -32,10 +33,13 @@ struct Shown {
     void compare_as(const std::string& name) { compare(played.stage.ui->picture_of_frame(), name + "-" + std::string(text::code_of(text::spoken()))); }
 };
 
+/// Questions about runs carry them out first.
 std::unique_ptr<Screen> practice(Shell& shell, const char* id)
 {
-    static const quiz::Bank bank = quiz::load_bank(FLAPDOOR_SOURCE_DIR "/scenarios/banks/sample.toml", quiz::scenarios_in(FLAPDOOR_SOURCE_DIR "/scenarios")).value();
-    quiz::Paper paper{"by-hand", {"Short paper", "Prueba breve", {}, {}}, 1, quiz::Feedback::at_once, {}, {{std::string("sample/") + id, 1, *quiz::find_question(bank, id)}}};
+    static quiz::Workshop workshop(FLAPDOOR_SOURCE_DIR "/scenarios");
+    static const quiz::Bank bank = quiz::load_bank(FLAPDOOR_SOURCE_DIR "/scenarios/banks/sample.toml", workshop.find()).value();
+    quiz::Paper paper{"by-hand", {"Short paper", "Prueba breve", {}, {}}, 1, quiz::Feedback::at_once, {}, {}};
+    paper.items.push_back({std::string("sample/") + id, 1, quiz::pose(*quiz::find_question(bank, id), workshop, {"back-bedroom"}, 1).value()});
     quiz::SittingResult sitting = quiz::begin_sitting(paper, "p", "2026-11-29T10:00:00Z");
     return sitting_screen(shell, std::move(paper), std::move(sitting), std::filesystem::temp_directory_path() / "flapdoor-look-sitting.toml");
 }
@@ -91,6 +95,23 @@ TEST_CASE("a question that was answered looks as it did")
         shown.played.stage.press(Key::enter);
         shown.played.settle();
         shown.compare_as("quiz");
+    }
+}
+
+TEST_CASE("a prediction that was made and a fault that was looked for look as they did")
+{
+    for (const text::Language language : {text::Language::english, text::Language::spanish}) {
+        const Speaking speaking(language);
+        Shown predicted([](Shell& shell, const Sitting&) { return practice(shell, "main-way-out"); });
+        predicted.played.stage.press(Key::a);
+        predicted.played.stage.press(Key::enter);
+        predicted.played.settle();
+        predicted.compare_as("quiz-predict");
+        Shown looked_for([](Shell& shell, const Sitting&) { return practice(shell, "first-fault"); });
+        looked_for.played.stage.press(Key::d);
+        looked_for.played.stage.press(Key::enter);
+        looked_for.played.settle();
+        looked_for.compare_as("quiz-fault");
     }
 }
 

@@ -8,6 +8,7 @@
 #include "window/run/phrases.hpp"
 #include "window/widgets/choice.hpp"
 #include "window/widgets/field.hpp"
+#include "window/widgets/panel.hpp"
 #include "window/widgets/words.hpp"
 
 #include <fmt/format.h>
@@ -87,6 +88,23 @@ void type(Ui& ui, const quiz::Question& question, AnswerInHand& draft, bool is_t
     text_field(ui, "answer", quiz::wanted_text(question), draft.typed, {.width = 320.0F, .is_enabled = !is_told});
 }
 
+/// The plan, and its letters beside it where there is room, so that both are seen at once; below it where there is none.
+void point(Ui& ui, const quiz::PointAtPlan& place, const std::vector<quiz::Lettered>& list, AnswerInHand& draft, bool is_told)
+{
+    const float all = ui.width_left();
+    const Point low = ui.cursor();
+    if (all < ui.px(640.0F)) {
+        plan_pointing(ui, place, draft, {std::min(all, ui.px(520.0F)), ui.px(420.0F)}, is_told);
+        ui.gap(10.0F);
+        return choose_among(ui, list, draft, is_told);
+    }
+    const Box plan = plan_pointing(ui, place, draft, {all * 0.5F, ui.px(330.0F)}, is_told);
+    const Point below = ui.cursor();
+    const Box side{{plan.high.x + ui.px(16.0F), low.y}, {low.x + all, plan.high.y}};
+    panel(ui, "places", side, {.is_sheet = false, .padding = 2.0F}, [&] { choose_among(ui, list, draft, is_told); });
+    ui.go_to({low.x, std::max(below.y, plan.high.y + ui.px(10.0F))});
+}
+
 }
 
 void answer_panel(Ui& ui, const quiz::Question& question, AnswerInHand& draft, const quiz::Response* told)
@@ -96,7 +114,7 @@ void answer_panel(Ui& ui, const quiz::Question& question, AnswerInHand& draft, c
     if (std::holds_alternative<quiz::Number>(question.kind)) return type(ui, question, draft, is_told);
     if (std::holds_alternative<quiz::PutInOrder>(question.kind)) return lay(ui, list, draft, is_told);
     if (std::holds_alternative<quiz::ChooseSeveral>(question.kind)) return tick(ui, list, draft, is_told);
-    if (const auto* place = std::get_if<quiz::PointAtPlan>(&question.kind)) plan_pointing(ui, *place, draft, is_told);
+    if (const auto* place = std::get_if<quiz::PointAtPlan>(&question.kind)) return point(ui, *place, list, draft, is_told);
     choose_among(ui, list, draft, is_told);
 }
 

@@ -50,8 +50,10 @@ void draw_rooms(Ui& ui, Canvas& canvas, const job::Scenario& site, const Scale& 
     for (const job::Zone& zone : site.zones) {
         const plan::Rect floor = plan::intersection(job::floor_of(zone), scale.window);
         const Box box = scale.at(floor);
-        if (box.width() > ui.px(70.0F) && box.height() > ui.px(30.0F))
-            canvas.text_in({{box.low.x + ui.px(6.0F), box.low.y + ui.px(4.0F)}, {box.high.x - ui.px(6.0F), box.low.y + ui.px(22.0F)}}, text::say(zone.title), TextStyle::small, t.muted);
+        const std::string_view name = text::say(zone.title);
+        if (box.width() < canvas.measure(name, TextStyle::small).x + ui.px(6.0F) || box.height() < ui.px(30.0F)) continue;
+        const float y = box.height() < ui.px(60.0F) ? box.high.y - ui.px(11.0F) : box.center().y; // clear of a letter on the door above
+        canvas.text_in({{box.low.x, y - ui.px(9.0F)}, {box.high.x, y + ui.px(9.0F)}}, name, TextStyle::small, t.muted, Align::center);
     }
 }
 
@@ -78,12 +80,11 @@ void draw_letters(Ui& ui, Canvas& canvas, const quiz::PointAtPlan& asked, const 
 
 }
 
-void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, AnswerInHand& draft, bool is_told)
+Box plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, AnswerInHand& draft, Point most, bool is_told)
 {
     Scale scale{quiz::plan_window(asked), {}};
-    const float width = std::min(ui.width_left(), ui.px(520.0F));
     const float ratio = static_cast<float>(scale.window.depth / scale.window.width);
-    const Point size{std::min(width, ui.px(420.0F) / ratio), std::min(width * ratio, ui.px(420.0F))};
+    const Point size{std::min(most.x, most.y / ratio), std::min(most.x * ratio, most.y)};
     const Touch touch = ui.touch({.name = "plan", .role = Role::drawing, .label = text::say("Plan of the drill, north up"), .size = size, .is_enabled = !is_told, .is_stop = false, .is_pressed_by_keys = false});
     scale.box = touch.box;
     Canvas canvas = ui.canvas();
@@ -97,7 +98,7 @@ void plan_pointing(Ui& ui, const quiz::PointAtPlan& asked, AnswerInHand& draft, 
         draft.chosen.reset();
     }
     draw_letters(ui, canvas, asked, draft, scale, is_told);
-    ui.gap(10.0F);
+    return touch.box;
 }
 
 }

@@ -56,10 +56,17 @@ void tell(Ui& ui, const quiz::Question& question, const quiz::Response& response
 }
 
 QuizScreen::QuizScreen(quiz::Paper paper, quiz::SittingResult sitting, std::function<void(const quiz::SittingResult&)> keep)
-    : paper_(std::move(paper)), sitting_(std::move(sitting)), keep_(std::move(keep)), at_(sitting_.answers.size())
+    : paper_(std::move(paper)), sitting_(std::move(sitting)), keep_(std::move(keep)), at_(sitting_.answers.size()), expected_(paper_.items.size())
 {
     for (const quiz::Answered& answer : sitting_.answers) used_ += answer.took;
     if (at_ < paper_.items.size()) draft_ = blank_draft(item().question);
+}
+
+void QuizScreen::add(quiz::PaperItem item)
+{
+    paper_.items.push_back(std::move(item));
+    expected_ = std::max(expected_, paper_.items.size());
+    if (at_ + 1 == paper_.items.size()) draft_ = blank_draft(paper_.items[at_].question);
 }
 
 void QuizScreen::answer(quiz::Response response)
@@ -92,8 +99,8 @@ void QuizScreen::run_out_of_time()
 
 std::string QuizScreen::progress() const
 {
-    if (is_over()) return std::string(say("done"));
-    std::string told = fmt::format("{} / {}", at_ + 1, paper_.items.size());
+    if (is_through() && paper_.items.size() >= expected_) return std::string(say("done"));
+    std::string told = fmt::format("{} / {}", at_ + 1, expected_);
     if (paper_.limit) told += "  \xC2\xB7  " + say_with("{} left", text::show(1.0_min * std::ceil((*paper_.limit - used_) / 1.0_min - 1e-9)));
     return told;
 }
@@ -127,7 +134,7 @@ void QuizScreen::buttons(Ui& ui, const Box& box)
     ui.go_to({line.low.x, line.center().y - ui.px(20.0F)});
     // Enter answers from anywhere, but presses a button that the keyboard is on.
     if (told_) {
-        const bool is_last = sitting_.answers.size() == paper_.items.size();
+        const bool is_last = sitting_.answers.size() >= expected_;
         if (button(ui, "go-on", is_last ? say("Result") : say("Go on"), {.emphasis = Emphasis::primary, .hint = say("Enter")}) || ui.shortcut(Key::enter)) go_on();
         return;
     }
@@ -163,7 +170,7 @@ void QuizScreen::results(Ui& ui, const Box& box)
 
 void QuizScreen::pass(Time time)
 {
-    if (is_over() || told_) return;
+    if (is_through() || told_) return;
     used_ += time;
     on_this_ += time;
     if (paper_.limit && used_ >= *paper_.limit) run_out_of_time();
@@ -173,7 +180,7 @@ void QuizScreen::play(Ui& ui, const Box& box)
 {
     Box rest = box.inset(ui.px(12.0F));
     pass(1.0_s * static_cast<double>(ui.input().seconds));
-    if (is_over()) return results(ui, rest);
+    if (is_through()) return results(ui, rest);
     const Box foot = cut_bottom(rest, ui.px(64.0F));
     question(ui, rest);
     buttons(ui, foot);

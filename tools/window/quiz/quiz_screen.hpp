@@ -19,19 +19,25 @@ public:
     /// One frame in a part of the screen, below a head that tells the progress; goes between Ui::begin_frame and Ui::end_frame.
     void play(Ui& ui, const Box& box);
 
+    /// One more question, asked after the others: of a paper that is made while it is sat.
+    void add(quiz::PaperItem item);
+    /// So many questions there will be when no more is added than is known now.
+    void expect(std::size_t questions) { expected_ = questions; }
+    /// Every question that is there is answered, and what was said about it read.
+    bool is_through() const { return sitting_.answers.size() >= paper_.items.size() && !told_; }
+
     /// Time on the question that passed while nothing was drawn.
     void pass(Time time);
 
     /// "3 / 10", and how much time is left; "done" after the last answer. In the language in force.
     std::string progress() const;
     /// True while a clock runs that is shown.
-    bool has_clock() const { return paper_.limit && !is_over() && !told_; }
+    bool has_clock() const { return paper_.limit && !is_through() && !told_; }
     bool wants_to_quit() const { return wants_to_quit_; }
     const quiz::SittingResult& sitting() const { return sitting_; }
     Time time_used() const { return used_; }
 
 private:
-    bool is_over() const { return sitting_.answers.size() >= paper_.items.size() && !told_; }
     const quiz::PaperItem& item() const { return paper_.items[at_]; }
     void answer(quiz::Response response);
     void go_on();
@@ -46,6 +52,7 @@ private:
     quiz::SittingResult sitting_;
     std::function<void(const quiz::SittingResult&)> keep_;
     std::size_t at_ = 0;                    ///< question that is shown
+    std::size_t expected_ = 0;              ///< questions, those to come among them
     AnswerInHand draft_;
     std::optional<quiz::Response> told_;    ///< practice: the answer whose feedback is shown
     bool is_newly_told_ = false;            ///< its feedback is brought into view

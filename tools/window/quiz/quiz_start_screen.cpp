@@ -1,4 +1,7 @@
 #include "window/quiz/paper_shelf.hpp"
+#include "window/quiz/practice_plan.hpp"
+#include "window/quiz/practice_screen.hpp"
+#include "window/shell/beside.hpp"
 #include "window/shell/masthead.hpp"
 #include "window/shell/screens.hpp"
 #include "window/widgets/button.hpp"
@@ -13,8 +16,7 @@
 
 #include <algorithm>
 #include <charconv>
-#include <chrono>
-#include <future>
+#include <memory>
 
 namespace flapdoor::window {
 
@@ -26,10 +28,14 @@ using text::to_say;
 
 constexpr std::uint64_t last_seed = 1'000'000'000;
 
-/// Which paper, how, whose; papers that were left above.
+/// Who, and what is due for that person; beside it which paper and how; papers that were left above.
 class QuizStartScreen final : public Screen {
 public:
-    explicit QuizStartScreen(Shell& shell) : shell_(shell), papers_(read_papers(shell.places())), left_(left_sittings(shell.places())) { take_fresh_seed(); }
+    QuizStartScreen(Shell& shell, std::string who)
+        : shell_(shell), papers_(read_papers(shell.places())), left_(left_sittings(shell.places())), who_(std::move(who)), plan_(shell.places())
+    {
+        take_fresh_seed();
+    }
 
     void play(Ui& ui) override
     {
@@ -43,13 +49,23 @@ public:
                             .back_hint = say("Back (Esc)")};
         if (masthead(ui, cut_top(rest, masthead_height(ui.screen(), ui.text_scale())), head, shell_.settings())) back();
         rest = {{rest.low.x + ui.px(14.0F), rest.low.y + ui.px(12.0F)}, {rest.high.x - ui.px(14.0F), rest.high.y - ui.px(12.0F)}};
-        const float width = std::min(rest.width(), ui.px(680.0F));
-        const Box middle{{rest.center().x - width * 0.5F, rest.low.y}, {rest.center().x + width * 0.5F, rest.high.y}};
-        panel(ui, "quiz-start", middle, {.padding = 22.0F}, [&] { left_behind(ui), papers(ui), rule(ui), manner(ui); });
+        if (rest.width() >= ui.px(900.0F)) {
+            const float both = std::min(rest.width(), ui.px(1320.0F));
+            Box right{{rest.center().x - both * 0.5F, rest.low.y}, {rest.center().x + both * 0.5F, rest.high.y}};
+            const Box left = cut_left(right, both * 0.46F);
+            cut_left(right, ui.px(12.0F));
+            panel(ui, "practice-plan", left, {.padding = 20.0F}, [&] { plan(ui); });
+            panel(ui, "quiz-start", right, {.padding = 20.0F}, [&] { papers_part(ui); });
+        }
+        else {
+            const float width = std::min(rest.width(), ui.px(680.0F));
+            const Box middle{{rest.center().x - width * 0.5F, rest.low.y}, {rest.center().x + width * 0.5F, rest.high.y}};
+            panel(ui, "quiz-start", middle, {.padding = 20.0F}, [&] { plan(ui), ui.gap(10.0F), rule(ui), papers_part(ui); });
+        }
         if (!shell_.settings().shows_help && ui.shortcut(Key::escape)) back();
     }
 
-    bool is_moving() const override { return drawing_.valid(); }
+    bool is_moving() const override { return drawing_ != nullptr || plan_.is_moving(); }
 
     std::vector<KeyLine> keys() const override
     {
@@ -76,17 +92,32 @@ private:
 
     void take_drawn()
     {
-        if (!drawing_.valid() || drawing_.wait_for(std::chrono::seconds(0)) != std::future_status::ready) return;
-        Result<DrawnPaper> paper = drawing_.get();
-        if (!paper) problems_ = paper.error();
-        else shell_.go_to(sitting_screen(shell_, std::move(paper->paper), std::move(paper->sitting), std::move(paper->keep)));
+        if (!drawing_) return;
+        auto paper = drawing_->take();
+        if (!paper) return;
+        drawing_.reset();
+        if (!*paper) problems_ = paper->error();
+        else shell_.go_to(sitting_screen(shell_, std::move((*paper)->paper), std::move((*paper)->sitting), std::move((*paper)->keep)));
     }
 
     void draw(PaperOrder order)
     {
-        if (drawing_.valid()) return;
+        if (drawing_) return;
         problems_.clear();
-        drawing_ = std::async(std::launch::async, [places = shell_.places(), order = std::move(order)] { return drawn(places, order); });
+        drawing_ = std::make_unique<Beside<Result<DrawnPaper>>>([places = shell_.places(), order = std::move(order)](const std::atomic<bool>&) { return drawn(places, order); });
+    }
+
+    void plan(Ui& ui)
+    {
+        if (plan_.play(ui, who_)) shell_.go_to(practice_screen(shell_, who_, plan_.practice(), plan_.pool()));
+    }
+
+    void papers_part(Ui& ui)
+    {
+        left_behind(ui);
+        papers(ui);
+        rule(ui);
+        manner(ui);
     }
 
     void left_behind(Ui& ui)
@@ -102,7 +133,7 @@ private:
             const std::string told = text::say_number("{1}, paper {2}: left after {0} answer", "{1}, paper {2}: left after {0} answers", left.sitting->answers.size(),
                                                       quiz::shown(paper->blueprint->title), left.sitting->seed);
             words(ui, left.sitting->person.empty() || left.sitting->person == "-" ? told : left.sitting->person + ": " + told);
-            if (button(ui, "go-on-" + std::to_string(i), say("Go on with it"), {.icon = Icon::play, .is_enabled = !drawing_.valid()}))
+            if (button(ui, "go-on-" + std::to_string(i), say("Go on with it"), {.icon = Icon::play, .is_enabled = drawing_ == nullptr}))
                 draw({paper->file, left.sitting->seed, left.sitting->feedback, left.sitting->person, left.file});
             rule(ui);
         }
@@ -133,10 +164,8 @@ private:
                                           {.name = "sitting", .label = std::string(say("As a sitting")), .note = std::string(say("Nothing is told before the end, and the clock runs."))}};
         std::optional<std::size_t> manner = manner_;
         if (choose_one(ui, "manner", options, manner) && manner) manner_ = *manner, take_fresh_seed();
-        ui.gap(6.0F);
-        text_field(ui, "who", say("A name or number of your own choosing. Kept with the answers and nowhere else."), who_, {.empty_text = say("nobody")});
         ui.gap(8.0F);
-        if (drawing_.valid()) return words(ui, say("The paper is being drawn; its figures are worked out ..."));
+        if (drawing_) return words(ui, say("The paper is being drawn; its figures are worked out ..."));
         const bool can_begin = blueprint() != nullptr && seed().has_value();
         if (button(ui, "begin", say("Begin"), {.emphasis = Emphasis::primary, .icon = Icon::forward, .width = -1.0F, .is_enabled = can_begin}) && can_begin)
             draw({papers_[chosen_].file, *seed(), feedback(), who_.empty() ? "-" : who_, sitting_file(shell_.places(), blueprint()->id, *seed(), feedback())});
@@ -151,12 +180,13 @@ private:
     std::size_t chosen_ = 0;
     std::size_t manner_ = 0;
     std::string who_, seed_text_ = "1";
-    std::future<Result<DrawnPaper>> drawing_;
+    std::unique_ptr<Beside<Result<DrawnPaper>>> drawing_;
+    PracticePlan plan_;
     Problems problems_;
 };
 
 }
 
-std::unique_ptr<Screen> quiz_start_screen(Shell& shell) { return std::make_unique<QuizStartScreen>(shell); }
+std::unique_ptr<Screen> quiz_start_screen(Shell& shell, std::string who) { return std::make_unique<QuizStartScreen>(shell, std::move(who)); }
 
 }

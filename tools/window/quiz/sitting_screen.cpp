@@ -18,7 +18,7 @@ using text::to_say;
 class SittingScreen final : public Screen {
 public:
     SittingScreen(Shell& shell, quiz::Paper paper, quiz::SittingResult sitting, std::filesystem::path file)
-        : shell_(shell), title_(paper.title), number_(paper.seed), is_practice_(paper.feedback == quiz::Feedback::at_once), file_(std::move(file)),
+        : shell_(shell), title_(paper.title), number_(paper.seed), who_(sitting.person == "-" ? std::string() : sitting.person), is_practice_(paper.feedback == quiz::Feedback::at_once), file_(std::move(file)),
           screen_(std::move(paper), std::move(sitting), [this](const quiz::SittingResult& now) { keep(now); })
     {
     }
@@ -39,7 +39,7 @@ public:
         count_idle_time(static_cast<double>(ui.input().seconds));
         screen_.play(ui, rest);
         take_keys_of_all_screens(ui, shell_.settings());
-        if (is_back || screen_.wants_to_quit() || (!shell_.settings().shows_help && ui.shortcut(Key::escape))) shell_.go_to(quiz_start_screen(shell_));
+        if (is_back || screen_.wants_to_quit() || (!shell_.settings().shows_help && ui.shortcut(Key::escape))) shell_.go_to(quiz_start_screen(shell_, who_));
     }
 
     bool is_moving() const override { return screen_.has_clock(); }
@@ -71,6 +71,7 @@ private:
     Shell& shell_;
     quiz::Phrase title_;
     std::uint64_t number_;
+    std::string who_;
     bool is_practice_;
     std::filesystem::path file_;
     std::string notice_;

@@ -110,7 +110,7 @@ void tools(Ui& ui, const Tools& shown, Settings& settings)
 
 }
 
-float masthead_height(const Box& screen, float scale) { return (screen.height() / scale >= 560.0F ? 68.0F : 48.0F) * scale; }
+float masthead_height(const Box& screen, float scale) { return (screen.height() / scale >= 560.0F ? 68.0F : 54.0F) * scale; }
 
 bool masthead(Ui& ui, const Box& box, const Masthead& head, Settings& settings)
 {

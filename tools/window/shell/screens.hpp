@@ -65,8 +65,8 @@ std::unique_ptr<Screen> watch_screen(Shell& shell, debrief::Inputs inputs, std::
 /// @param careful  the careful plan of the same drill, which the run can be laid beside and its repairs are taken from
 std::unique_ptr<Screen> debrief_screen(Shell& shell, std::shared_ptr<const Story> story, std::optional<debrief::Inputs> careful = {});
 
-/// Choose a paper of questions, or go on with one that was left.
-std::unique_ptr<Screen> quiz_start_screen(Shell& shell);
+/// Practise what is due, choose a paper of questions, or go on with one that was left. @param who  whose plan is shown; may be empty
+std::unique_ptr<Screen> quiz_start_screen(Shell& shell, std::string who = {});
 
 /// One person sits a paper. @param file  keeps the answers after each one
 std::unique_ptr<Screen> sitting_screen(Shell& shell, quiz::Paper paper, quiz::SittingResult sitting, std::filesystem::path file);

@@ -11,7 +11,7 @@ struct Paint {
 Paint paint_of(const Theme& t, const ButtonLook& look, const Touch& touch)
 {
     if (!look.is_enabled)
-        return {look.emphasis == Emphasis::quiet ? faded(t.sheet, 0.0) : mixed(t.sheet, t.hairline, 0.5), t.hairline, faded(t.muted, 0.8)};
+        return {look.emphasis == Emphasis::quiet ? faded(t.sheet, 0.0) : mixed(t.sheet, t.hairline, 0.5), look.emphasis == Emphasis::quiet ? faded(t.hairline, 0.0) : t.hairline, faded(t.muted, 0.8)};
     if (look.emphasis == Emphasis::primary) {
         const Color ground = touch.is_held || touch.is_hovered ? t.accent_deep : t.accent;
         return {ground, ground, t.on_accent};

@@ -1,6 +1,8 @@
 #include "window/widgets/choice.hpp"
 
 #include "core/insist.hpp"
+#include "text/language.hpp"
+#include "window/widgets/words.hpp"
 
 #include <fmt/format.h>
 
@@ -12,6 +14,23 @@ namespace {
 
 std::string joined(std::string_view name, const Option& option) { return fmt::format("{}/{}", name, option.name); }
 
+/// How an answer came out, as a label at its right end: the right one says so whether it was chosen or not.
+struct VerdictLook {
+    Standing standing = Standing::plain;
+    std::string_view word = {};
+};
+
+VerdictLook look_of(Verdict verdict)
+{
+    switch (verdict) {
+        case Verdict::right:
+        case Verdict::missed: return {Standing::good, text::say("right answer")};
+        case Verdict::wrong: return {Standing::caution, text::say("not right")};
+        case Verdict::none: break;
+    }
+    return {};
+}
+
 /// A round or square answer with its words. @return its touch
 Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bool is_round, Verdict verdict)
 {
@@ -20,27 +39,30 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     const float sign = ui.px(22.0F);
     const float left = ui.px(12.0F) + sign + ui.px(12.0F);
     const float width = ui.width_left();
-    const float text_width = width - left - ui.px(40.0F);
+    const VerdictLook told = look_of(verdict);
+    const float chip = told.word.empty() ? 0.0F : canvas.measure(told.word, TextStyle::small).x + ui.px(34.0F);
+    const bool has_chip_beside = width - left - chip > ui.px(170.0F);
+    const float text_width = width - left - (has_chip_beside ? std::max(chip + ui.px(20.0F), ui.px(40.0F)) : ui.px(12.0F));
     const float label_height = canvas.measure_wrapped(text_width, option.label, TextStyle::body).y;
     const float note_height = option.note.empty() ? 0.0F : canvas.measure_wrapped(text_width, option.note, TextStyle::small).y;
-    const float text_height = label_height + note_height;
+    const float chip_height = told.word.empty() || has_chip_beside ? 0.0F : ui.px(30.0F);
+    const float text_height = label_height + note_height + chip_height;
     const float height = std::max(text_height + ui.px(option.note.empty() ? 22.0F : 16.0F), ui.px(44.0F));
     const Touch touch = ui.touch({.name = name,
                                   .role = Role::choice,
                                   .label = option.label,
+                                  .value = told.word,
                                   .size = {width, height},
                                   .is_enabled = option.is_enabled,
                                   .is_on = is_on,
                                   .ring_rounding = 5.0F});
 
-    const bool needs_care = verdict == Verdict::wrong || verdict == Verdict::missed;
-    const Color ground = needs_care                           ? t.caution_tint
-                         : is_on || verdict == Verdict::right ? t.accent_tint
-                         : touch.is_hovered                   ? t.field
-                                                              : t.sheet;
-    const Color edge = needs_care ? t.caution : is_on ? t.accent : t.line;
+    const bool needs_care = verdict == Verdict::wrong;
+    const bool is_right = verdict == Verdict::right || verdict == Verdict::missed;
+    const Color ground = needs_care ? t.caution_tint : is_on || is_right ? t.accent_tint : touch.is_hovered ? t.field : t.sheet;
+    const Color edge = needs_care ? t.caution : is_on || is_right ? t.accent : t.line;
     canvas.fill_box(touch.box, ground, ui.px(5.0F));
-    canvas.frame_box(touch.box, edge, is_on || needs_care ? ui.px(1.6F) : 1.0F, ui.px(5.0F));
+    canvas.frame_box(touch.box, edge, is_on || needs_care || is_right ? ui.px(1.6F) : 1.0F, ui.px(5.0F));
     const Point center{touch.box.low.x + ui.px(12.0F) + sign * 0.5F, touch.box.center().y};
     const Box square = box_around(center, {sign, sign});
     const float rounding = is_round ? sign * 0.5F : ui.px(4.0F);
@@ -51,10 +73,11 @@ Touch answer(Ui& ui, std::string_view name, const Option& option, bool is_on, bo
     const Point low{touch.box.low.x + left, touch.box.center().y - text_height * 0.5F};
     canvas.text_wrapped(low, text_width, option.label, TextStyle::body, t.ink);
     if (!option.note.empty()) canvas.text_wrapped(low + Point{0.0F, label_height}, text_width, option.note, TextStyle::small, t.muted);
-    const Point at{touch.box.high.x - ui.px(22.0F), touch.box.center().y};
-    if (verdict == Verdict::right) draw_icon(canvas, Icon::check, at, ui.px(18.0F), t.accent, ground);
-    if (verdict == Verdict::wrong) draw_icon(canvas, Icon::cross, at, ui.px(18.0F), t.caution, ground);
-    if (verdict == Verdict::missed) draw_icon(canvas, Icon::caution, at, ui.px(18.0F), t.caution, ground);
+    if (!told.word.empty()) {
+        const Point at = has_chip_beside ? Point{touch.box.high.x - chip - ui.px(10.0F), touch.box.center().y - ui.px(12.0F)}
+                                         : Point{low.x, low.y + label_height + note_height + ui.px(5.0F)};
+        draw_mark(canvas, ui, at, told.standing, told.word);
+    }
     ui.hint(option.hint);
     return touch;
 }
