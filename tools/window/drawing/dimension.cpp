@@ -16,7 +16,7 @@ std::string feet_text(double meters)
     return fmt::format("{}' {}\"", inches / 12, inches % 12);
 }
 
-void draw_dimension(Board& board, PaperPoint from, PaperPoint to, double offset)
+Box draw_dimension(Board& board, PaperPoint from, PaperPoint to, double offset)
 {
     const Theme& t = board.theme();
     const PaperPoint side = left_of(along(from, to));
@@ -24,7 +24,7 @@ void draw_dimension(Board& board, PaperPoint from, PaperPoint to, double offset)
     const Point b = board.at(to + side * offset);
     const Point way = b - a;
     const float length = std::hypot(way.x, way.y);
-    if (length < board.px(20.0F)) return;
+    if (length < board.px(20.0F)) return {};
     const Point dir = way * (1.0F / length);
     const float sign = offset >= 0.0 ? 1.0F : -1.0F;
     const Point out = Point{dir.y, -dir.x} * sign; // away from what is measured, on the screen
@@ -40,10 +40,10 @@ void draw_dimension(Board& board, PaperPoint from, PaperPoint to, double offset)
     float angle = std::atan2(dir.y, dir.x);
     if (angle > 1.5708F - 1e-3F) angle -= 3.1415927F;
     if (angle <= -1.5708F - 1e-3F) angle += 3.1415927F;
-    if (size.x + board.px(8.0F) < length) {
-        const Point clear = out * (size.y * 0.5F + board.px(3.0F));
-        board.canvas.text_turned((a + b) * 0.5F + clear, angle, text, TextStyle::small, t.ink);
-    }
+    if (size.x + board.px(8.0F) >= length) return {};
+    const Point center = (a + b) * 0.5F + out * (size.y * 0.5F + board.px(3.0F));
+    board.canvas.text_turned(center, angle, text, TextStyle::small, t.ink);
+    return box_around(center, std::abs(dir.x) > std::abs(dir.y) ? size : Point{size.y, size.x});
 }
 
 void draw_scale_bar(Board& board, Point low, float room)

@@ -4,15 +4,16 @@
 #include "window/drawing/containment.hpp"
 #include "window/drawing/dimension.hpp"
 #include "window/drawing/fixtures.hpp"
-#include "window/drawing/people.hpp"
 #include "window/drawing/walls.hpp"
 #include "window/run/cells.hpp"
+#include "window/run/logged_step.hpp"
 #include "window/run/openings.hpp"
+#include "window/run/plan_names.hpp"
 #include "window/run/plan_openings.hpp"
 #include "window/run/plan_part.hpp"
-#include "window/widgets/words.hpp"
+#include "window/run/room_wall.hpp"
 
-#include "debrief/wording.hpp"
+#include "job/steps/lay_runner.hpp"
 #include "site/place.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
@@ -21,6 +22,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <utility>
 
 namespace flapdoor::window {
@@ -57,16 +59,6 @@ void draw_object(Board& board, const job::Object& object, bool is_covered, std::
     }
 }
 
-/// What a thing is called, where dust lies on it: on a label, when there is room.
-void draw_thing_name(Board& board, const job::Object& object)
-{
-    const std::string_view name = text::say(object.title);
-    const Box box = board.view.at(footprint_of(object));
-    const Point words = board.canvas.measure(name, TextStyle::small);
-    if (holds_word(object.id.name, "radiator") || words.x + board.px(14.0F) > box.width() || words.y > box.height()) return;
-    draw_label(board.canvas, board.ui, box.center(), name);
-}
-
 /// Things of one moment that a place as found does not have.
 struct Now {
     const Story& story;
@@ -101,17 +93,16 @@ void draw_tack_pad_now(Board& board, const job::Scenario& scenario)
 /// Plastic on the passage floor from the entrance on; the film knows only that it lies there.
 void draw_runner(Board& board, const Now& now)
 {
+    const job::Scenario& scenario = now.story.inputs.scenario;
     for (const job::LogEntry& entry : now.story.log.entries) {
-        if (entry.step != "lay-runner" || entry.outcome != job::Outcome::done) continue;
-        const job::Card& card = now.story.inputs.plan.cards.at(static_cast<std::size_t>(entry.card));
-        const auto* step = std::get_if<job::LayRunner>(&card.step);
-        const job::Opening* door = way_in(now.story.inputs.scenario);
-        if (step == nullptr || door == nullptr) return;
+        const std::optional<job::LayRunner> step = entry.outcome == job::Outcome::done ? logged_step<job::LayRunner>(entry) : std::nullopt;
+        const job::Opening* door = way_in(scenario);
+        if (!step || door == nullptr) continue;
         const auto& zones = now.story.film.zones;
         for (std::size_t z = 0; z < zones.size(); ++z) {
             if (zones[z].id != step->zone) continue;
             const plan::Raster& raster = now.story.film.rasters[z];
-            const plan::Point from = site::middle(*find_by_id(now.story.inputs.scenario.zones, door->zone), *door);
+            const plan::Point from = site::middle(*find_by_id(scenario.zones, door->zone), *door);
             std::vector<std::uint8_t> marked(raster.size(), 0);
             for (const std::size_t cell : raster.cells_within({from.x, from.y, {}, {}}, step->length)) marked[cell] = 1;
             draw_sheeted_cells(board, raster, marked);
@@ -165,102 +156,15 @@ void draw_points(Board& board, const Now& now)
     }
 }
 
-/// Names after all figures, each beside its own where nobody else stands.
-void draw_people(Board& board, const Box& window, const Now& now)
-{
-    const auto& crew = now.story.inputs.scenario.crew;
-    for (const Walker& walker : now.moment.crew)
-        draw_person(board, walker.at, walker.facing, walker.has_gear ? Outfit::suit_and_respirator : Outfit::own_clothes, {},
-                    walker.is_busy);
-    const auto reach = [&](const Walker& walker) {
-        return std::max(board.view.length(0.24), board.px(9.0F)) * (walker.is_busy ? 1.45F : 1.0F);
-    };
-    std::vector<Box> taken;
-    for (const Walker& walker : now.moment.crew) taken.push_back(box_around(board.at(walker.at), Point{1.7F, 1.7F} * reach(walker)));
-    for (std::size_t p = 0; p < now.moment.crew.size(); ++p) {
-        const std::string name = short_name(debrief::called(crew[p].title));
-        const Point words = board.canvas.measure(name, TextStyle::small);
-        const Box tag = box_around(board.at(now.moment.crew[p].at), {words.x + board.px(10.0F), words.y + board.px(4.0F)});
-        const float up = reach(now.moment.crew[p]) + words.y * 0.5F + board.px(6.0F);
-        const float aside = reach(now.moment.crew[p]) + tag.width() * 0.5F + board.px(4.0F);
-        const std::array<Point, 4> places{{{0.0F, -up}, {0.0F, up}, {aside, 0.0F}, {-aside, 0.0F}}};
-        const auto is_free = [&](Point by) {
-            return std::none_of(taken.begin(), taken.end(), [&](const Box& other) { return other.overlaps(tag.moved(by)); });
-        };
-        const auto* place = std::find_if(places.begin(), places.end(), is_free);
-        const Box placed = tag.moved(place != places.end() ? *place : places.front());
-        taken.push_back(placed.moved(
-            {0.0F, std::clamp(0.0F, window.low.y - placed.low.y, std::max(window.high.y - placed.high.y, window.low.y - placed.low.y))}));
-        board.canvas.fill_box(taken.back(), board.theme().ink, board.px(3.0F));
-        board.canvas.text_in(taken.back(), name, TextStyle::small, board.theme().sheet, Align::center);
-    }
-}
-
-/// Lines in the middle of a room, upright when they fit, turned in a narrow one; on a faint ground, to read over dust.
-void draw_room_lines(Board& board, const Box& room, Point middle, const std::vector<std::string>& lines)
-{
-    const Theme& t = board.theme();
-    Point size{};
-    for (const std::string& line : lines) {
-        const Point words = board.canvas.measure(line, TextStyle::small);
-        size = {std::max(size.x, words.x), size.y + words.y};
-    }
-    const float line_height = size.y / static_cast<float>(lines.size());
-    const Point whole = size + Point{board.px(10.0F), board.px(2.0F)};
-    const bool fits_level = whole.x < room.width() && whole.y < room.height();
-    const bool fits_turned = whole.y < room.width() && whole.x < room.height();
-    if (!fits_level && !fits_turned) {
-        if (lines.size() > 1) draw_room_lines(board, room, middle, {lines.front()});
-        return;
-    }
-    board.canvas.fill_box(box_around(middle, fits_level ? whole : Point{whole.y, whole.x}), faded(t.floor, 0.85), board.px(3.0F));
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const float off = (static_cast<float>(i) + 0.5F) * line_height - size.y * 0.5F;
-        const Point words = board.canvas.measure(lines[i], TextStyle::small);
-        if (fits_level)
-            board.canvas.text(middle + Point{-words.x * 0.5F, off - words.y * 0.5F}, lines[i], TextStyle::small, t.ink);
-        else
-            board.canvas.text_turned(middle + Point{off, 0.0F}, -1.5707963F, lines[i], TextStyle::small, t.ink);
-    }
-}
-
-/// Height in a room at which nobody stands in the middle, of a few that look well.
-float free_height(const Board& board, const Box& room, const Now* now)
-{
-    const std::array<float, 5> shares{0.5F, 0.64F, 0.36F, 0.78F, 0.22F};
-    for (const float share : shares) {
-        const float y = room.low.y + room.height() * share;
-        const Box around = box_around({room.center().x, y}, {board.px(110.0F), board.px(76.0F)});
-        const auto stands_there = [&](const Walker& walker) { return around.contains(board.at(walker.at)); };
-        if (now == nullptr || std::none_of(now->moment.crew.begin(), now->moment.crew.end(), stands_there)) return y;
-    }
-    return room.center().y;
-}
-
-/// @param now  null for a place as found
-void draw_names(Board& board, const Box& window, const std::vector<job::Zone>& zones, const Now* now, ViewKind view)
-{
-    for (std::size_t z = 0; z < zones.size(); ++z) {
-        const PaperBox floor = paper(site::footprint(zones[z]));
-        std::vector<std::string> lines{std::string(text::say(zones[z].title))};
-        if (now != nullptr && view == ViewKind::airborne) lines.push_back(air_text(now->frame().air_lead[z]));
-        const Box whole = board.view.at(floor);
-        const Box seen{{std::max(whole.low.x, window.low.x), std::max(whole.low.y, window.low.y)},
-                       {std::min(whole.high.x, window.high.x), std::min(whole.high.y, window.high.y)}};
-        if (seen.width() <= 0.0F || seen.height() <= 0.0F) continue;
-        draw_room_lines(board, seen, {seen.center().x, free_height(board, seen, now)}, lines);
-    }
-}
-
-void draw_measures(Board& board, const job::Scenario& scenario)
+void draw_measures(Board& board, NamePlaces& places, const job::Scenario& scenario)
 {
     for (const job::Zone& zone : scenario.zones) {
         if (zone.role != job::ZoneRole::work_room) continue;
         const PaperBox floor = paper(site::footprint(zone));
         if (board.view.length(floor.width()) < board.px(110.0F)) continue; // too small to measure
         const double off = wall_thickness * 0.5;
-        draw_dimension(board, {floor.low.x, floor.high.y + off}, {floor.high.x, floor.high.y + off}, 0.32);
-        draw_dimension(board, {floor.low.x - off, floor.low.y}, {floor.low.x - off, floor.high.y}, 0.32);
+        places.take(draw_dimension(board, {floor.low.x, floor.high.y + off}, {floor.high.x, floor.high.y + off}, 0.32));
+        places.take(draw_dimension(board, {floor.low.x - off, floor.low.y}, {floor.low.x - off, floor.high.y}, 0.32));
     }
 }
 
@@ -285,6 +189,23 @@ void draw_structure(Board& board, const job::Scenario& scenario, const Now* now)
         if (now->frame().openings[i].has_sign) draw_sign_at(board, scenario, scenario.openings[i]);
 }
 
+/// Behind the wall that is shown in elevation: a line with ticks at its ends, and which way one looks.
+void draw_chosen_wall(Board& board, const RoomWall& wall)
+{
+    const Theme& t = board.theme();
+    const PaperPoint out = left_of(along(wall.left, wall.right));
+    const Point a = board.at(wall.left + out * (wall_thickness * 0.5)), b = board.at(wall.right + out * (wall_thickness * 0.5));
+    const Point way{static_cast<float>(out.x), static_cast<float>(-out.y)};
+    const Point off = way * board.px(5.0F);
+    const Point side{-way.y, way.x};
+    board.canvas.line(a + off, b + off, t.sheet, board.px(6.0F));
+    board.canvas.line(a + off, b + off, t.accent, board.px(2.6F));
+    for (const Point end : {a, b}) board.canvas.line(end, end + way * board.px(9.0F), t.accent, board.px(2.6F));
+    const Point foot = (a + b) * 0.5F + way * board.px(6.0F);
+    const Point head[3] = {foot + side * board.px(7.0F), foot - side * board.px(7.0F), foot + way * board.px(9.0F)};
+    board.canvas.fill_convex(head, t.accent);
+}
+
 void draw_floors(Board& board, const job::Scenario& scenario)
 {
     for (const job::Zone& zone : scenario.zones) draw_floor(board, corners(paper(site::footprint(zone))));
@@ -299,19 +220,23 @@ void draw_site_in_small(Board& board, const job::Scenario& scenario)
     draw_structure(board, scenario, nullptr);
 }
 
-void draw_empty_site(Board& board, const job::Scenario& scenario, const Box& window)
+std::vector<PlacedName> draw_empty_site(Board& board, const job::Scenario& scenario, const Box& window)
 {
+    NamePlaces places(window);
     draw_floors(board, scenario);
     draw_furnishings(board, scenario, nullptr);
     draw_structure(board, scenario, nullptr);
-    draw_names(board, window, scenario.zones, nullptr, ViewKind::there);
-    draw_measures(board, scenario);
+    draw_measures(board, places, scenario);
+    draw_room_names(board, places, window, scenario.zones);
+    return places.placed();
 }
 
-void draw_site(Board& board, const Story& story, const Moment& moment, const PlanLook& look, const std::vector<PictureId>& dust)
+std::vector<PlacedName> draw_site(Board& board, const Story& story, const Moment& moment, const PlanLook& look, const std::vector<PictureId>& dust)
 {
     const Now now{story, moment};
     const job::Scenario& scenario = story.inputs.scenario;
+    NamePlaces places(look.window);
+    for (const Box& box : look.taken) places.take(box);
     draw_floors(board, scenario);
     draw_furnishings(board, scenario, &now);
     if (look.view == ViewKind::airborne)
@@ -320,19 +245,21 @@ void draw_site(Board& board, const Story& story, const Moment& moment, const Pla
         for (std::size_t z = 0; z < dust.size(); ++z) board.canvas.picture(dust[z], board.view.at(paper(story.film.rasters[z].rect())));
 
     draw_sheeted_cells(board, story.film.rasters[story.film.work_room], now.frame().is_sheeted);
-    for (std::size_t i = 0; i < scenario.objects.size(); ++i) { // their edges again and their names, for the dust lies on them too
-        if (now.frame().is_object_there[i] == 0) continue;
-        board.canvas.frame_box(board.view.at(footprint_of(scenario.objects[i])), board.theme().ink, board.px(1.3F));
-        draw_thing_name(board, scenario.objects[i]);
-    }
+    for (std::size_t i = 0; i < scenario.objects.size(); ++i) // their edges again, for the dust lies on them too
+        if (now.frame().is_object_there[i] != 0) board.canvas.frame_box(board.view.at(footprint_of(scenario.objects[i])), board.theme().ink, board.px(1.3F));
     if (now.frame().has_runner) draw_runner(board, now);
     if (now.frame().has_tack_pad) draw_tack_pad_now(board, scenario);
     draw_structure(board, scenario, &now);
+    if (look.chosen_wall) draw_chosen_wall(board, room_wall(scenario, *look.chosen_wall));
     draw_worked_parts(board, now);
     if (look.view == ViewKind::airborne && look.shows_points) draw_points(board, now);
-    draw_names(board, look.window, scenario.zones, &now, look.view);
-    draw_people(board, look.window, now);
-    draw_measures(board, scenario);
+    draw_measures(board, places, scenario);
+    draw_people(board, places, story, moment);
+    for (std::size_t i = 0; i < scenario.objects.size(); ++i)
+        if (now.frame().is_object_there[i] != 0 && !holds_word(scenario.objects[i].id.name, "radiator")) draw_thing_name(board, places, scenario.objects[i]);
+    draw_room_names(board, places, look.window, scenario.zones,
+                    [&](std::size_t z) { return look.view == ViewKind::airborne ? air_text(now.frame().air_lead[z]) : std::string(); });
+    return places.placed();
 }
 
 }
