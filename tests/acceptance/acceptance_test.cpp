@@ -86,7 +86,15 @@ struct Carried {
     debrief::Outcome outcome;
     rules::MarkingSheet sheet;
     Picograms new_on_floor;     ///< lead that this job left on the work room's floor, beside what lay there before
+    Picograms new_when_checked; ///< the same just before somebody first looks whether it is clean; what is found then is cleaned again
 };
+
+Picograms new_on_floor(const site::Site& site)
+{
+    return dust::total(site.ledger.account(site.surfaces[site::floor_of(site, site.work_room)].account).from_work()).lead;
+}
+
+bool is_check(std::string_view step) { return step == job::Inspect::name || step == job::WipeSill::name || step == job::WipeFloor::name || step == job::WipeCounter::name; }
 
 Carried carry(const Case& what, const std::vector<Edit>& edits, std::uint64_t seed = 1)
 {
@@ -99,9 +107,14 @@ Carried carry(const Case& what, const std::vector<Edit>& edits, std::uint64_t se
     options.seed = seed;
     options.detail = detail;
     options.hashes_every_card = false;
+    Picograms when_checked;
+    bool is_checked = false;
+    options.after_card = [&](const site::Site& site) {
+        is_checked = is_checked || is_check(site.log.entries.back().step);
+        if (!is_checked) when_checked = new_on_floor(site);
+    };
     const drill::Run run = drill::carry_out(scenario, plan, options);
-    const dust::PerClass<Amount> floor = run.site.ledger.account(run.site.surfaces[site::floor_of(run.site, run.site.work_room)].account).from_work();
-    return {debrief::outcome(run), rules::marking_sheet(book, scenario, run.site.log), dust::total(floor).lead};
+    return {debrief::outcome(run), rules::marking_sheet(book, scenario, run.site.log), new_on_floor(run.site), when_checked};
 }
 
 std::map<std::string, double> figures(const Carried& carried)
@@ -112,6 +125,7 @@ std::map<std::string, double> figures(const Carried& carried)
     found["outside"] = static_cast<double>(outcome.outside.lead.count);
     found["floor"] = outcome.floor.si;
     found["new on the floor"] = static_cast<double>(carried.new_on_floor.count);
+    found["new on the floor when first checked"] = static_cast<double>(carried.new_when_checked.count);
     found["sill"] = outcome.sill.si;
     found["hall floor"] = outcome.hall_floor.si;
     found["inside"] = static_cast<double>(outcome.inside.lead.count);
