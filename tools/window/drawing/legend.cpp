@@ -59,7 +59,7 @@ float draw_legend(Canvas canvas, const Ui& ui, Point low, float width, const Hea
     return note_y + canvas.text_wrapped({low.x, note_y}, width, words.caution, TextStyle::small, t.muted) - low.y;
 }
 
-void draw_slip(Canvas canvas, const Ui& ui, Point pointer, std::string_view head, std::span<const std::string> lines)
+void draw_slip(Canvas canvas, const Ui& ui, Point pointer, std::string_view head, std::span<const std::string> lines, Point side)
 {
     const Theme& t = ui.theme();
     const float pad = ui.px(8.0F);
@@ -70,9 +70,13 @@ void draw_slip(Canvas canvas, const Ui& ui, Point pointer, std::string_view head
     }
     size = size + Point{2.0F * pad, 2.0F * pad};
     const Box screen = ui.screen().inset(ui.px(4.0F));
-    Point low = pointer + Point{ui.px(16.0F), ui.px(16.0F)};
-    if (low.x + size.x > screen.high.x) low.x = pointer.x - ui.px(12.0F) - size.x;
-    if (low.y + size.y > screen.high.y) low.y = pointer.y - ui.px(12.0F) - size.y;
+    const auto beside = [&](float at, float length, float from, float to, float way) {
+        const float after = at + ui.px(16.0F);
+        const float before = at - ui.px(12.0F) - length;
+        if (way < 0.0F) return before >= from ? before : after;
+        return after + length <= to ? after : before;
+    };
+    Point low{beside(pointer.x, size.x, screen.low.x, screen.high.x, side.x), beside(pointer.y, size.y, screen.low.y, screen.high.y, side.y)};
     low = {std::max(low.x, screen.low.x), std::max(low.y, screen.low.y)};
     const Box slip = box_at(low, size);
     canvas.fill_box(slip, t.sheet, ui.px(4.0F));

@@ -27,7 +27,8 @@ float draw_legend(Canvas canvas, const Ui& ui, Point low, float width, const Hea
 void draw_reading(Canvas canvas, const Ui& ui, Point pointer, double loading, const LegendWords& words);
 
 /// Words on an opaque slip beside the pointer, kept on the screen: the first line strong.
-void draw_slip(Canvas canvas, const Ui& ui, Point pointer, std::string_view head, std::span<const std::string> lines);
+/// @param side  to which it goes where there is room: right and below at (1, 1)
+void draw_slip(Canvas canvas, const Ui& ui, Point pointer, std::string_view head, std::span<const std::string> lines, Point side = {1.0F, 1.0F});
 
 /// Two significant digits, ug/ft2: `12`, `3400`; `< 1` for less than one, `0` for nothing.
 std::string loading_text(double loading);

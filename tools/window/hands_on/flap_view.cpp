@@ -24,6 +24,7 @@ using text::say;
 using text::say_with;
 using text::to_say;
 
+constexpr float strip_controls = 206.0F; // at 100 %, beside the section on a strip
 constexpr double square_foot = meters_per_foot * meters_per_foot;
 
 struct Variant {
@@ -165,6 +166,14 @@ void draw_section(Ui& ui, const Box& box, const FlapViewLook& look, const mechan
     }
 }
 
+/// Area below and beside the sheets at a moment.
+Area open_now(const FlapStudy& study, Time now)
+{
+    const auto& openings = study.film.swing.openings;
+    if (openings.empty()) return {};
+    return openings[std::min(static_cast<std::size_t>(std::max(now / mechanics::swing_grid, 0.0)), openings.size() - 1)].area;
+}
+
 }
 
 std::string opening_text(Area area) { return say_with("{} ft\xC2\xB2", text::show_number(area.si / square_foot, 2)); }
@@ -181,16 +190,17 @@ void FlapView::set_heading(mechanics::Heading heading)
     heading_ = heading;
 }
 
-void FlapView::controls(Ui& ui, const FlapViewLook& look, const FlapStudy* study)
+void FlapView::controls(Ui& ui, std::string_view name, const FlapViewLook& look, const FlapStudy* study)
 {
+    const std::string stem(name);
     const bool can_walk = look.can_pass && study != nullptr;
     const std::array<Option, 2> ways{{{"in", std::string(say("Walk in"))}, {"out", std::string(say("Walk out"))}}};
     auto chosen = static_cast<std::size_t>(heading_);
-    if (choice_row(ui, "flap/way", ways, chosen)) set_heading(static_cast<mechanics::Heading>(chosen));
+    if (choice_row(ui, stem + "/way", ways, chosen)) set_heading(static_cast<mechanics::Heading>(chosen));
     ui.beside();
     if (!look.keeps_still) {
         const bool is_on = is_walking_;
-        if (button(ui, "flap/walk", "", {.icon = is_on ? Icon::pause : Icon::play, .is_enabled = can_walk, .hint = say("Somebody walks through")})) {
+        if (button(ui, stem + "/walk", "", {.icon = is_on ? Icon::pause : Icon::play, .is_enabled = can_walk, .hint = say("Somebody walks through")})) {
             if (is_on)
                 is_walking_ = false;
             else if (study != nullptr && now_ >= study->film.length())
@@ -202,23 +212,47 @@ void FlapView::controls(Ui& ui, const FlapViewLook& look, const FlapStudy* study
     }
     double seconds = now_.si;
     const double most = study != nullptr ? study->film.length().si : 1.0;
-    if (slider(ui, "flap/time", say("Moment"), seconds,
+    if (slider(ui, stem + "/time", say("Moment"), seconds,
                {.most = most, .step = mechanics::swing_grid.si, .is_enabled = can_walk, .show = [](double s) { return say_with("{} s", text::show_number(std::max(s, 0.0), 2)); }}))
         go_to(Time{seconds});
+}
+
+/// The moment after this frame's. @return  the passage, or null while it is being worked out
+const FlapStudy* FlapView::go_on(Ui& ui, const mechanics::FlapDoor& door, const FlapViewLook& look)
+{
+    const FlapStudy* study = films_.find(door, heading_);
+    if (look.keeps_still || !look.can_pass) is_walking_ = false;
+    if (study == nullptr) return nullptr;
+    if (is_walking_) {
+        now_ += Time{static_cast<double>(ui.input().seconds)};
+        if (now_ >= study->film.length()) now_ = study->film.length(), is_walking_ = false;
+    }
+    now_ = std::min(now_, study->film.length());
+    return study;
+}
+
+float FlapView::strip_width(const Ui& ui, float height) { return height + ui.px(strip_controls + 12.0F); }
+
+void FlapView::play_strip(Ui& ui, const Box& box, const FlapViewLook& look)
+{
+    const FlapStudy* study = go_on(ui, look.door, look);
+    Box rest = box;
+    draw_section(ui, cut_left(rest, std::min(box.height(), std::max(box.width() - ui.px(strip_controls + 12.0F), box.width() * 0.4F))), look, look.door, study, now_, heading_ == mechanics::Heading::into_room);
+    cut_left(rest, ui.px(12.0F));
+    ui.open_panel("strip-flap", rest, 0.0F, true);
+    controls(ui, "strip-flap", look, study);
+    if (!look.can_pass) aside(ui, say("Without a slit nobody gets through."));
+    else if (study == nullptr) aside(ui, say("Working out how these sheets swing ..."));
+    else aside(ui, say_with("Stands open: {}", opening_text(open_now(*study, now_))));
+    ui.close_panel();
 }
 
 void FlapView::play(Ui& ui, const Box& box, const FlapViewLook& look)
 {
     mechanics::FlapDoor door = look.door;
     if (look.offers_variants) variants[variant_].change(door);
-    const FlapStudy* study = films_.find(door, heading_);
     const FlapStudy* taught = films_.find(site::careful_door, heading_);
-    if (look.keeps_still || !look.can_pass) is_walking_ = false;
-    if (is_walking_ && study != nullptr) {
-        now_ += Time{static_cast<double>(ui.input().seconds)};
-        if (now_ >= study->film.length()) now_ = study->film.length(), is_walking_ = false;
-    }
-    if (study != nullptr) now_ = std::min(now_, study->film.length());
+    const FlapStudy* study = go_on(ui, door, look);
 
     ui.open_panel("flap-view", box, 0.0F, true);
     if (look.offers_variants) {
@@ -263,7 +297,7 @@ void FlapView::play(Ui& ui, const Box& box, const FlapViewLook& look)
         draw_key(ui, {{side.low.x + ui.px(44.0F), chart.high.y}, {side.high.x, chart.high.y + ui.px(40.0F)}});
         draw_figures(ui, is_triple ? figures_box : Box{{side.low.x, chart.high.y + ui.px(42.0F)}, side.high}, figures_of(*study, taught));
     }
-    controls(ui, look, study);
+    controls(ui, "flap", look, study);
     if (study != nullptr && study->film.swing.has_torn_loose)
         mark(ui, Standing::caution, say("The first to walk through tears the sheet from its tape."));
     ui.close_panel();

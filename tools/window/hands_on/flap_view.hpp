@@ -3,6 +3,8 @@
 #include "window/hands_on/flap_films.hpp"
 #include "window/stage/ui.hpp"
 
+#include <string_view>
+
 namespace flapdoor::window {
 
 struct FlapViewLook {
@@ -17,6 +19,10 @@ struct FlapViewLook {
 class FlapView {
 public:
     void play(Ui& ui, const Box& box, const FlapViewLook& look);
+    /// The section and its controls alone, for a strip.
+    void play_strip(Ui& ui, const Box& box, const FlapViewLook& look);
+    /// Width that a strip of that height asks for, pixels.
+    static float strip_width(const Ui& ui, float height);
 
     void walk();                                ///< from the start
     void set_heading(mechanics::Heading heading);
@@ -26,7 +32,8 @@ public:
     FlapFilms& films() { return films_; }
 
 private:
-    void controls(Ui& ui, const FlapViewLook& look, const FlapStudy* study);
+    const FlapStudy* go_on(Ui& ui, const mechanics::FlapDoor& door, const FlapViewLook& look);
+    void controls(Ui& ui, std::string_view name, const FlapViewLook& look, const FlapStudy* study);
 
     FlapFilms films_;
     mechanics::Heading heading_ = mechanics::Heading::into_room;

@@ -96,9 +96,12 @@ PlanEdit play_sheet(Ui& ui, Board& board, const PlanGround& ground, job::LayFloo
         const PaperPoint end = edge.from + edge.way * shown;
         if (shown > 0.25) draw_dimension(board, edge.from, end, 0.18);
         const bool is_upright = std::abs(edge.way.y) > 0.5;
+        const std::string told = say_with("reach {}", text::show_short(sheet.reach));
+        const float words = board.canvas.measure(told, TextStyle::small).x;
+        ui.note({"plan/reach-told/" + edge.id, Role::text, told, {}, box_around(board.at(end) + Point{words * 0.5F + ui.px(26.0F), 0.0F}, {words + ui.px(16.0F), ui.px(24.0F)})});
         const HandleMove move = handle(ui, "plan/reach/" + edge.id, board.at(end),
                                        {.label = say("Edge of the sheeting"),
-                                        .value = say_with("reach {}", text::show_short(sheet.reach)),
+                                        .value = told,
                                         .way = is_upright ? HandleWay::upright : HandleWay::sideways,
                                         .hint = say("Drag, or arrow keys: half a foot; Enter takes it")});
         double reach = sheet.reach.si;
@@ -125,6 +128,7 @@ PlanEdit play_fill(Ui& ui, const Box& window, double& fill)
     Canvas canvas = ui.canvas();
     canvas.fill_box(sheet, ui.theme().sheet, ui.px(4.0F));
     canvas.frame_box(sheet, ui.theme().ink, ui.px(1.2F), ui.px(4.0F));
+    ui.note({"plan/fill-sheet", Role::text, std::string(say("How full the bag is")), {}, sheet});
     const Box field = sheet.inset(ui.px(6.0F));
     const site::BagInHand bag{fill, {}, {}};
     draw_bag_in_hand(canvas, ui, field, bag, site::handled(bag, false));
@@ -281,6 +285,7 @@ PlanEdit PlanTools::play_route(Ui& ui, const Box& window, Board& board, const Pl
                                            : say_with("The way comes over {} of the free floor", text::show_percent(covered_share(ground, route)));
     const float label = std::max(ui.canvas().measure(say("Take strips toward the door"), TextStyle::body).x + ui.px(32.0F), ui.canvas().measure(told, TextStyle::small).x);
     const Box sheet = box_at({window.low.x + ui.px(12.0F), window.high.y - ui.px(136.0F)}, {std::min(label + ui.px(24.0F), window.width() - ui.px(24.0F)), ui.px(124.0F)});
+    ui.note({"plan/route-sheet", Role::text, told, {}, sheet});
     board.canvas.fill_box(sheet, ui.theme().sheet, ui.px(4.0F));
     board.canvas.frame_box(sheet, ui.theme().ink, ui.px(1.2F), ui.px(4.0F));
     board.canvas.text_wrapped(sheet.low + Point{ui.px(12.0F), ui.px(6.0F)}, sheet.width() - ui.px(20.0F), told, TextStyle::small, ui.theme().ink);

@@ -17,7 +17,7 @@ namespace flapdoor::window {
 
 namespace {
 
-constexpr std::array<KeyLine, 17> keys{{
+constexpr std::array<KeyLine, 19> keys{{
     {text::to_say("Space"), text::to_say("play, pause")},
     {"\xE2\x86\x90  \xE2\x86\x92", text::to_say("half a minute back, forward; with Shift five minutes")},
     {text::to_say("Page Up, Page Down"), text::to_say("card before, next card")},
@@ -25,6 +25,8 @@ constexpr std::array<KeyLine, 17> keys{{
     {text::to_say("Home, End"), text::to_say("start, end of the run")},
     {"S", text::to_say("next speed")},
     {"1, 2, 3", text::to_say("what is there, what you could see, in the air")},
+    {"L", text::to_say("the flashlight on or off; arrow keys move it while it has the focus")},
+    {text::to_say("W, Shift + W"), text::to_say("below the plan: section, the four walls, the flap door")},
     {"+, -", text::to_say("closer, further away")},
     {"0", text::to_say("fit the work area, then the whole plan")},
     {"T", text::to_say("next sheet: steps, faults, marks, dust, what if")},

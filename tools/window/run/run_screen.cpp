@@ -17,6 +17,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace flapdoor::window {
 
@@ -171,6 +172,7 @@ void RunScreen::play(Ui& ui)
     if (header(ui, layout.header, title, state_)) state_.wants_to_quit = true;
     if (layout.is_wide) drawing(ui, layout.plan, true, moment);
     if (layout.is_tall) section(ui, layout.section, moment);
+    if (std::exchange(state_.asks_for_strip, false) && !layout.is_tall) state_.page = Page::section;
     tabs(ui, layout);
     page(ui, layout, moment);
     time_bar(ui, layout.time, layout.is_roomy, *story_, playback_);

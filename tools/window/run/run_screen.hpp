@@ -29,7 +29,7 @@ public:
 
     bool wants_to_quit() const { return state_.wants_to_quit; }
     /// True while the picture changes by itself.
-    bool is_moving() const { return playback_.is_playing() || (reference_ && reference_->is_under_way()) || what_ifs_.is_under_way() || (state_.mode == PlanMode::flap && flap_.is_moving()); }
+    bool is_moving() const { return playback_.is_playing() || (reference_ && reference_->is_under_way()) || what_ifs_.is_under_way() || (state_.mode == PlanMode::flap && flap_.is_moving()) || (state_.strip == Strip::flap && state_.strip_flap.is_moving()); }
     FlapView& flap() { return flap_; }
 
     const Story& story() const { return *story_; }

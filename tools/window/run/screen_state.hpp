@@ -1,9 +1,12 @@
 #pragma once
 
+#include "window/hands_on/flap_view.hpp"
 #include "window/run/dust_pictures.hpp"
+#include "window/run/flashlight.hpp"
 #include "window/run/layout.hpp"
 #include "window/run/playback.hpp"
 #include "window/run/site_plan.hpp"
+#include "window/run/strip.hpp"
 #include "window/run/view_kind.hpp"
 #include "window/shell/settings.hpp"
 
@@ -39,6 +42,14 @@ struct ScreenState : Settings {
     DustPictures dust;
     PlanMode mode = PlanMode::plan;
     std::optional<ShownPlace> shown_place;
+    Strip strip = Strip::section;
+    bool asks_for_strip = false; ///< a wall was chosen on the plan: the strip is to be seen
+    FlapView strip_flap;         ///< of the flap door on the strip
+    bool has_flashlight = false; ///< on, in the view of what one could see
+    std::optional<Beam> beam;    ///< where it was last held
+    Point beam_mouse;            ///< where the pointer was then
+    float dragged = 0.0F;        ///< pixels, since the button went down on a wall
+    std::vector<Box> on_top;     ///< what lay on the plan in the frame before: no name goes there
     /// Goes over the plan, in its panel: what can be set there. Empty: nothing.
     std::function<void(Ui&, const Box& window, const PaperView& view)> on_plan = {};
 };

@@ -5,7 +5,8 @@
 
 namespace flapdoor::window {
 
-/// The section through work room and passage, and beside it what is happening now and how the site stands.
-void section_panel(Ui& ui, const Box& box, const Story& story, const Moment& moment, const ScreenState& state);
+/// The section through work room and passage, or what was chosen instead: one wall of the work room from inside, the flap door.
+/// Beside it the choice, what is happening now, and how the site stands. W steps through the choice.
+void section_panel(Ui& ui, const Box& box, const Story& story, const Moment& moment, ScreenState& state);
 
 }
