@@ -88,11 +88,14 @@ std::vector<Candidate> candidates(const site::Site& site, const job::Card& card,
     std::vector<CardField> others;
     for (const CardField& other : fields_of(card.step))
         if (other.key != field.key && other.type == FieldType::thing && other.id.empty() && other.is_required) others.push_back(other);
+    const bool is_hopeless = std::any_of(others.begin(), others.end(), [&](const CardField& other) { return things(site, other.thing).empty(); });
     for (Named& thing : things(site, field.thing)) {
         job::Card tried = with(filled, field, thing.id);
         std::size_t tries = most_tries;
         const bool is_filled = !others.empty() && fill(site, tried, others, 0, tries);
-        std::optional<text::Sentence> why = is_filled ? std::nullopt : drill::why_not(site, tried);
+        std::optional<text::Sentence> why;
+        if (is_hopeless) why = text::sentence("there is nothing here to do it on");
+        else if (!is_filled) why = drill::why_not(site, tried);
         if (field.thing == ThingKind::supply && field.type == FieldType::thing && why && why->pattern.find("cannot be used") != std::string::npos) continue;
         all.push_back({std::move(thing.id), std::move(thing.title), std::move(why)});
     }

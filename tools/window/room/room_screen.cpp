@@ -5,6 +5,7 @@
 #include "window/run/section_panel.hpp"
 #include "window/run/sheets.hpp"
 #include "window/run/time_bar.hpp"
+#include "window/shell/left_threads.hpp"
 #include "window/shell/masthead.hpp"
 #include "window/run/phrases.hpp"
 #include "window/stage/icon.hpp"
@@ -41,7 +42,7 @@ debrief::Inputs begun(const Sitting& sitting, const job::Scenario& taken)
 }
 
 RoomScreen::RoomScreen(Shell& shell, Sitting sitting, job::Scenario taken, std::optional<drill::Resumed> resumed)
-    : shell_(shell), sitting_(std::move(sitting)), attempt_(taken, sitting_.seed),
+    : shell_(shell), sitting_(std::move(sitting)), attempt_(taken, sitting_.seed, 30.0_s, leave_behind),
       live_(begun(sitting_, taken), attempt_, sitting_.mode != Mode::marked), playback_(*live_.story())
 {
     playback_.set_speed(first_speed);
@@ -53,7 +54,7 @@ RoomScreen::RoomScreen(Shell& shell, Sitting sitting, job::Scenario taken, std::
 
 RoomScreen::~RoomScreen() = default;
 
-bool RoomScreen::is_moving() const { return (by_hand_ && by_hand_->is_moving()) || playback_.is_playing() || attempt_.is_busy() || finishing_.valid() || keeping_.valid() || dealing_.valid(); }
+bool RoomScreen::is_moving() const { return (by_hand_ && by_hand_->is_moving()) || (state_.strip == Strip::flap && state_.strip_flap.is_moving()) || playback_.is_playing() || attempt_.is_busy() || finishing_.valid() || keeping_.valid() || dealing_ != nullptr; }
 
 std::vector<KeyLine> RoomScreen::keys() const
 {
@@ -66,6 +67,8 @@ std::vector<KeyLine> RoomScreen::keys() const
             {to_say("Home, End"), to_say("start, now")},
             {to_say("S"), to_say("next speed")},
             {to_say("1, 2, 3"), to_say("what is there, what you could see, in the air")},
+            {to_say("L"), to_say("the flashlight on or off; arrow keys move it while it has the focus")},
+            {to_say("W, Shift + W"), to_say("below the plan: section, the four walls, the flap door")},
             {to_say("+, -, 0"), to_say("closer, further away, fit")},
             {to_say("T"), to_say("next sheet: cards, done, site")}};
 }
@@ -156,9 +159,10 @@ void RoomScreen::take_news()
 /// The deck is tried out beside the window: what cannot be done takes many tries.
 void RoomScreen::deal()
 {
-    if (is_ready(dealing_)) deck_ = dealing_.get();
-    if (!is_deck_stale_ || attempt_.is_busy() || dealing_.valid()) return;
-    dealing_ = std::async(std::launch::async, [site = attempt_.shared_site(), team = team_] { return deck_of(*site, team); });
+    if (dealing_)
+        if (auto dealt = dealing_->take()) deck_ = std::move(*dealt), dealing_.reset();
+    if (!is_deck_stale_ || attempt_.is_busy() || dealing_) return;
+    dealing_ = std::make_unique<Beside<std::vector<DeckCard>>>([site = attempt_.shared_site(), team = team_](const std::atomic<bool>&) { return deck_of(*site, team); });
     if (draft_) draft_ = drafted(attempt_.site(), draft_->card);
     is_deck_stale_ = false;
 }
@@ -180,7 +184,7 @@ void RoomScreen::finish()
 {
     if (attempt_.is_busy() || attempt_.cards().empty() || finishing_.valid()) return;
     if (keeping_.valid()) keeping_.wait();
-    const std::string title(sitting_.who.empty() ? say("Played in the drill room") : std::string_view(sitting_.who));
+    const std::string title(sitting_.who.empty() ? to_say("Played in the drill room") : std::string_view(sitting_.who));
     finishing_ = std::async(std::launch::async, [this, title] {
         debrief::Inputs inputs = inputs_of(sitting_.drill->careful, attempt_.scenario(), attempt_.plan(title));
         debrief::Job job = as_job(inputs, attempt_, title);
@@ -235,6 +239,7 @@ void RoomScreen::play(Ui& ui)
         state_.on_plan = [this](Ui& stage, const Box& window, const PaperView& view) { tools_on_plan(stage, window, view); };
     if (layout.is_wide) plan_panel(ui, layout.plan, true, story, moment, state_);
     if (layout.is_tall) section_panel(ui, layout.section, story, moment, state_);
+    if (std::exchange(state_.asks_for_strip, false) && !layout.is_tall) tab_ = Tab::section;
     tabs(ui, layout);
     side(ui, layout, moment);
     const bool was_playing = playback_.is_playing();

@@ -8,6 +8,7 @@
 #include "window/room/live_story.hpp"
 #include "window/run/playback.hpp"
 #include "window/run/screen_state.hpp"
+#include "window/shell/beside.hpp"
 
 #include <future>
 
@@ -72,7 +73,7 @@ private:
     std::vector<job::Step> next_up_;        ///< what the close-up says comes after the draft: taken up when it is done
     bool is_taken_on_plan_ = false;         ///< Enter on a tool: carried out at the end of the frame
     std::vector<DeckCard> deck_;
-    std::future<std::vector<DeckCard>> dealing_; ///< the deck for the site as it stands now
+    std::unique_ptr<Beside<std::vector<DeckCard>>> dealing_; ///< the deck for the site as it stands now; null when none is under way
     bool is_deck_stale_ = true;
     std::vector<job::PersonId> team_;       ///< who did the last card
     std::vector<debrief::FaultLine> news_;  ///< faults that have just happened
