@@ -38,7 +38,6 @@ const StudyRow* find_row(const Study& study, std::uint64_t seed, std::size_t pla
 std::optional<FaultHarm> harm_between(const Study& study, std::size_t plan, std::size_t repaired)
 {
     WhatIf pairs;
-    std::vector<double> out;
     FaultHarm harm;
     harm.faults = study.basis.plans[repaired].faults;
     harm.rule = study.basis.plans[repaired].title;
@@ -49,7 +48,6 @@ std::optional<FaultHarm> harm_between(const Study& study, std::size_t plan, std:
         if (with == nullptr) continue;
         pairs.paired_before.push_back(figures_of(study, *with));
         pairs.paired_after.push_back(figures_of(study, without));
-        out.push_back(largest(study, without, Measured::outside));
         harm.passed_with += passed(*with);
         harm.passed_without += passed(without);
     }
@@ -59,7 +57,6 @@ std::optional<FaultHarm> harm_between(const Study& study, std::size_t plan, std:
     harm.outside = harm_band(pairs, Compared::outside).value();
     harm.floor = harm_band(pairs, Compared::floor).value();
     harm.sill = harm_band(pairs, Compared::sill).value();
-    harm.outside_without = band_of(out);
     return harm;
 }
 

@@ -15,7 +15,6 @@ struct FaultHarm {
     std::size_t pairs = 0;
     std::size_t harmful = 0;            ///< pairs in which it did harm, as `harmful_runs` counts it
     Band outside, floor, sill;          ///< what it added, SI; lead out in pg, loadings of the worst floor and sill
-    Band outside_without;               ///< lead that got out with it repaired, ug
     std::size_t passed_with = 0;        ///< runs with the fault whose cloth check passed
     std::size_t passed_without = 0;     ///< of those with it repaired
 

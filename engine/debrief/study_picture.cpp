@@ -1,11 +1,10 @@
 #include "debrief/study_picture.hpp"
 
-#include "debrief/fault_harm.hpp"
+#include "debrief/fault_panel.hpp"
 #include "debrief/level.hpp"
 #include "debrief/page_style.hpp"
 #include "debrief/pathway_chart.hpp"
 #include "debrief/plan_bands.hpp"
-#include "debrief/what_if_line.hpp"
 #include "debrief/wording.hpp"
 #include "text/axis.hpp"
 #include "text/language.hpp"
@@ -46,14 +45,13 @@ struct Mark {
 /// A place with a mark for each plan.
 struct Group {
     std::string title;
-    std::vector<Mark> marks;    ///< [plan], from the panel's first one on
+    std::vector<Mark> marks;    ///< [plan]
 };
 
 struct Panel {
     std::string title, unit;
     double floor = 0.0;         ///< what lies below is drawn at the left edge
     std::vector<Group> groups;
-    std::size_t first_plan = 0;
 
     double height() const
     {
@@ -122,21 +120,6 @@ Panel ways_out(const std::vector<PlanBands>& plans)
         all.marks.push_back(band ? Mark{*band, amount_text(*band)} : Mark{{}, std::string(say("none"))});
     }
     panel.groups.push_back(std::move(all));
-    return panel;
-}
-
-/// What got out with each of a plan's faults repaired, and how often the fault did harm; nothing for a plan of which that was not asked.
-std::optional<Panel> with_faults_repaired(const Study& study, std::size_t plan, const PlanBands& bands)
-{
-    const std::vector<FaultHarm> harms = fault_harms(study, plan);
-    const Band* own = bands.find(Measured::outside);
-    if (harms.empty() || own == nullptr) return std::nullopt;
-    Panel panel{say_with("Lead that got out with one fault repaired, and how often that fault did harm: {}", say(bands.title)), "ug", 0.01, {}, plan};
-    panel.groups.push_back({std::string(say("As planned, with all faults")), {{*own, amount_text(*own)}}});
-    for (const FaultHarm& harm : harms) {
-        const Band& out = harm.outside_without;
-        panel.groups.push_back({say_with("{}: {}", named_faults(harm.faults), say(harm.rule)), {{out, say_with("{}; harm in {} of {}", amount_text(out), harm.harmful, harm.pairs)}}});
-    }
     return panel;
 }
 
@@ -211,8 +194,8 @@ double draw_panel(const Panel& panel, double top, Element& drawing)
     for (const Group& group : panel.groups) {
         const double middle = y + row_height * static_cast<double>(group.marks.size()) / 2.0;
         drawing.add(svg::label({axis_left - 30.0, middle + 4.0}, svg::fitted(group.title, label_room - 34.0), svg::Anchor::end));
-        for (std::size_t mark = 0; mark < group.marks.size(); ++mark) {
-            draw_mark(group.marks[mark], panel.first_plan + mark, axis, y + row_height / 2.0, drawing);
+        for (std::size_t plan = 0; plan < group.marks.size(); ++plan) {
+            draw_mark(group.marks[plan], plan, axis, y + row_height / 2.0, drawing);
             y += row_height;
         }
         y += group_gap;
@@ -226,8 +209,8 @@ std::string described(const std::vector<Panel>& panels, const std::vector<PlanBa
     for (const Panel& panel : panels) {
         fmt::format_to(std::back_inserter(text), "{}. ", panel.title);
         for (const Group& group : panel.groups)
-            for (std::size_t mark = 0; mark < group.marks.size(); ++mark)
-                fmt::format_to(std::back_inserter(text), "{}, {}: {}. ", group.title, say(plans[panel.first_plan + mark].title), group.marks[mark].told);
+            for (std::size_t plan = 0; plan < group.marks.size(); ++plan)
+                fmt::format_to(std::back_inserter(text), "{}, {}: {}. ", group.title, say(plans[plan].title), group.marks[plan].told);
     }
     return text;
 }
@@ -238,14 +221,18 @@ std::string study_picture(const Study& study)
 {
     std::vector<PlanBands> plans;
     for (const std::size_t plan : plans_asked_about(study)) plans.push_back(bands_of(study, plan));
-    std::vector<Panel> panels{loadings(study, plans), ways_out(plans), breathed(study, plans)};
+    const std::vector<Panel> panels{loadings(study, plans), ways_out(plans), breathed(study, plans)};
+    std::vector<FaultPanel> faults;
     for (std::size_t plan = 0; plan < plans.size(); ++plan)
-        if (auto panel = with_faults_repaired(study, plan, plans[plan])) panels.push_back(std::move(*panel));
+        if (FaultPanel panel = fault_panel(study, plan, margin, width - margin); !panel.is_empty()) faults.push_back(std::move(panel));
     const double head = 62.0 + 20.0 * static_cast<double>(plans.size()), foot = 34.0;
     double height = head + foot;
     for (const Panel& panel : panels) height += panel.height() + 10.0;
+    for (const FaultPanel& panel : faults) height += panel.height() + 10.0;
 
-    Element drawing = svg::drawing(width, height, say_with("{}: bands over many runs", say(study.basis.scenario.title)), described(panels, plans));
+    std::string description = described(panels, plans);
+    for (const FaultPanel& panel : faults) description += described(panel);
+    Element drawing = svg::drawing(width, height, say_with("{}: bands over many runs", say(study.basis.scenario.title)), description);
     drawing.with("xmlns", "http://www.w3.org/2000/svg");
     drawing.add(Element("style").say(text::page_style() + page_style()));
     drawing.add(svg::rect(0.0, 0.0, width, height).with("class", "paper"));
@@ -258,6 +245,7 @@ std::string study_picture(const Study& study)
     }
     y = head;
     for (const Panel& panel : panels) y = draw_panel(panel, y, drawing);
+    for (const FaultPanel& panel : faults) y = draw(panel, y, drawing) + 10.0;
     drawing.add(svg::label({margin, height - 14.0}, fmt::format("{}. {}", as_sentence(std::string(say(model_note))), say("Dashed: nobody has measured what leaves with bags and sheeting.")), svg::Anchor::start, 13.0).with("class", "strong"));
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + drawing.html() + "\n";
 }

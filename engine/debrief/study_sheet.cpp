@@ -144,13 +144,13 @@ std::string faults(const Study& study, std::size_t plan, std::size_t width)
     const std::vector<FaultHarm> harms = fault_harms(study, plan);
     if (harms.empty()) return {};
     TextTable table{{{std::string(say("Fault"))}, {std::string(say("Rule"))}, {std::string(say("Harm in")), text::Align::right}, {std::string(say("Harmless by luck in")), text::Align::right},
-                     {std::string(say("Lead out, added")), text::Align::right}, {std::string(say("Floor, added")), text::Align::right}, {std::string(say("Cloth check passed")), text::Align::right}}, {}};
+                     {std::string(say("Lead out, added")), text::Align::right}, {std::string(say("Floor, added")), text::Align::right}, {std::string(say("Sill, added")), text::Align::right}, {std::string(say("Cloth check passed")), text::Align::right}}, {}};
     for (const FaultHarm& harm : harms)
         table.rows.push_back({named_faults(harm.faults), as_sentence(std::string(say(harm.rule))), say_with("{} of {}", harm.harmful, harm.pairs), luck_text(harm), change_cell(harm.outside, Compared::outside),
-                              change_cell(harm.floor, Compared::floor), say_with("{} with it, {} without", harm.passed_with, harm.passed_without)});
+                              change_cell(harm.floor, Compared::floor), change_cell(harm.sill, Compared::sill), say_with("{} with it, {} without", harm.passed_with, harm.passed_without)});
     return "\n" + text::paragraph(say_with("{}: which fault does harm. Each run once with the fault and once, with the same luck, with it repaired.", say(study.basis.plans[plan].title)), width)
            + text::lay_out(table, width)
-           + text::paragraph(say_with("Added: the median, with the range in brackets. Harm: a tenth more lead got out or lies on the worst floor or sill, and more than a trifle ({} or {}); a judgment. {}.",
+           + text::paragraph(say_with("Added: the median, with the range in brackets. Harm: a tenth more lead got out or lies on the worst floor or sill, and more than a trifle ({} or {}); a judgment. Beside a large fault a small one counts as harmless. {}.",
                                       text::show(trifle_outside), text::show_short(trifle_on_surface), as_sentence(std::string(say(model_note)))), width);
 }
 

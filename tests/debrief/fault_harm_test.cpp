@@ -107,7 +107,6 @@ TEST_CASE("harm of a fault is counted over pairs of runs with one luck")
     CHECK(harms[0].passed_with == 2);
     CHECK(harms[0].passed_without == 4);
     CHECK(harms[0].outside.median == Approx(5e6));      // of -20, 0, 5, 50, 100 ug
-    CHECK(harms[0].outside_without.median == Approx(100.0));
     CHECK(fault_harms(typed({{5.0, 0.0, true, true}}), 0)[0].harmless_by_luck() == 0);     // no harm ever: no luck in it
     CHECK_THROWS_AS(fault_harms(study, 1), BrokenPromise);
     CHECK_THROWS_AS(fault_harms(study, 2), BrokenPromise);
@@ -180,11 +179,12 @@ TEST_CASE("sheet and picture of a study tell which fault does harm, with plans a
     const std::string sheet = study_sheet(study, 160), picture = study_picture(study);
     CHECK(count(sheet, "which fault does harm") == 1);      // the careful plan has none
     CHECK(count(sheet, "-without-") == 0);
-    CHECK(count(picture, "one fault repaired") == 2);       // drawn and described
+    CHECK(count(picture, "How often each fault did harm") == 2);    // drawn and described
     for (const FaultHarm& harm : harms) {
         CHECK(harm.pairs == 12);
-        CHECK(picture.find("harm in " + std::to_string(harm.harmful) + " of 12") != std::string::npos);
+        if (harm.harmful > 0) CHECK(picture.find("harm in " + std::to_string(harm.harmful) + " of 12") != std::string::npos);
+        else CHECK(picture.find("No harm seen in any run") != std::string::npos);
     }
     const std::string plain = study_picture(small_study::made(small_study::both(), 2));
-    CHECK(count(plain, "one fault repaired") == 0);
+    CHECK(count(plain, "How often each fault") == 0);
 }
