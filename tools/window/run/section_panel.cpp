@@ -82,7 +82,7 @@ float draw_site_words(Ui& ui, const Box& box, const Story& story, const Moment& 
 /// Lead in the work room's air over the day, when there is room for it.
 void draw_air_chart(Ui& ui, Box box, const Story& story, Time now)
 {
-    if (box.height() < ui.px(84.0F) || box.width() < ui.px(240.0F)) return;
+    if (box.height() < ui.px(84.0F) || box.width() < ui.px(190.0F)) return;
     const std::string head = text::say_with("Lead in the work room's air, {}; training model", air_unit);
     box.low.y += ui.canvas().text_wrapped(box.low, box.width(), head, TextStyle::small, ui.theme().muted);
     std::vector<DayPoint> points;
@@ -96,7 +96,7 @@ void draw_now(Ui& ui, Box box, const Story& story, const Moment& moment)
     Canvas canvas = ui.canvas();
     const bool is_broad = box.width() >= ui.px(440.0F);
     if (is_broad) {
-        Box right = cut_right(box, box.width() * 0.52F);
+        Box right = cut_right(box, box.width() * 0.46F);
         cut_right(box, ui.px(12.0F));
         draw_air_chart(ui, right, story, moment.at);
     }
