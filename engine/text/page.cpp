@@ -28,6 +28,7 @@ td { border-bottom: 1px solid @line; }
 th:last-child, td:last-child { padding-right: 0; }
 figure { margin: 1rem 0; }
 figcaption { font-weight: 600; margin-bottom: .25rem; }
+svg:root { font-family: system-ui, -apple-system, "Segoe UI", "Liberation Sans", Arial, sans-serif; }
 svg { max-width: 100%; height: auto; display: block; }
 svg text { fill: @text; font-family: inherit; paint-order: stroke; stroke: @paper; stroke-width: 3px; stroke-linejoin: round; }
 svg .muted, .muted { fill: @muted; color: @muted; }

@@ -67,6 +67,7 @@ TEST_CASE("a picture stands alone: its own style, scale, unit and note, and noth
 {
     const auto made = small_job::make(small_job::careless, small_job::hostile);
     const std::string svg = picture(made.report, 0);
+    CHECK(svg.find("svg:root { font-family: ") != std::string::npos);     // alone it has no page to take its letters from
     CHECK(svg.starts_with("<?xml"));
     CHECK(count(svg, "xmlns=\"http://www.w3.org/2000/svg\"") == 1);
     CHECK(count(svg, "<style>") == 1);
