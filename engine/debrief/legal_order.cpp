@@ -13,15 +13,14 @@ using text::say_with;
 std::vector<std::string> legal_order_lines(const Report& report)
 {
     std::vector<std::string> lines;
-    const auto step = [&](int entry) {
-        const StepLine& line = report.steps.at(static_cast<std::size_t>(entry));
-        return fmt::format("{} {}", line.number, text::say(line.title));
-    };
+    const auto number = [&](int entry) { return report.steps.at(static_cast<std::size_t>(entry)).number; };
+    const auto title = [&](int entry) { return text::say(report.steps.at(static_cast<std::size_t>(entry)).title); };
+    const auto step = [&](int entry) { return fmt::format("{} {}", number(entry), title(entry)); };
     for (const rules::SheetStretch& stretch : legal_stretches(report.sheet)) {
         if (stretch.first < 0) lines.push_back(say_with("Put in: {}", stretch.missing.said()));
         else if (stretch.is_moved) lines.push_back(say_with("Move here: {}", step(stretch.first)));
         else if (stretch.first == stretch.last) lines.push_back(step(stretch.first));
-        else lines.push_back(say_with("{} to {}, as they are", step(stretch.first), step(stretch.last)));
+        else lines.push_back(say_with("{} to {} as they are: {} … {}", number(stretch.first), number(stretch.last), title(stretch.first), title(stretch.last)));
     }
     return lines;
 }

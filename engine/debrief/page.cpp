@@ -33,6 +33,7 @@ std::string page(const Report& report)
     text::Element content("main");
     content.add(sections::heading(report));
     content.add(sections::result(report));
+    if (!report.faults.empty()) content.add(sections::practise_list(report));
     content.add(sections::marks(report));
     content.add(sections::faults(report));
     if (report.what_ifs) content.add(sections::what_ifs(report));
@@ -41,9 +42,8 @@ std::string page(const Report& report)
     content.add(sections::places(report));
     content.add(sections::breathed(report));
     content.add(sections::maps(report));
-    if (!report.faults.empty()) content.add(sections::practise_list(report));
-    content.add(sections::model(report));
     content.add(sections::steps(report));
+    content.add(sections::model(report));
     content.add(sections::kept_rules(report));
     content.add(sections::repeat(report));
     content.add(sections::caution_list());

@@ -12,7 +12,7 @@ namespace {
 
 /// Colors stand as @names and are put in by page_style().
 constexpr std::string_view style = R"(
-@media screen { main { max-width: 50rem; } section { overflow-x: auto; } .marks { min-width: 34rem; } }
+@media screen { main { max-width: 50rem; } section { overflow-x: auto; } }
 .eyebrow { margin: 0 0 .15rem; letter-spacing: .12em; text-transform: uppercase; font-size: .75rem; color: @muted; }
 .title-block { display: grid; grid-template-columns: repeat(4, 1fr); margin: 0 0 1.25rem; border: 1.5px solid @text; }
 .title-block div { padding: .35rem .6rem; border: .5px solid @line; min-width: 0; }
@@ -23,20 +23,24 @@ constexpr std::string_view style = R"(
 .result { border: 2px solid @text; padding: .6rem 1rem; margin: 1rem 0; }
 .result.failed { border-width: 4px; border-style: double; }
 .result .verdict { font-size: 1.15rem; font-weight: 700; margin: .2rem 0; }
+.result .broken { list-style: none; margin: .3rem 0; padding: 0; }
+.result .broken li { display: flex; gap: .5rem; align-items: flex-start; font-weight: 600; margin: .1rem 0; }
+.result .broken .cite { font-weight: 400; white-space: nowrap; }
 .result .score { font-size: 1.05rem; margin: .3rem 0; font-variant-numeric: tabular-nums; }
 .small, .note { font-size: .82rem; color: @muted; }
 .id { font-family: ui-monospace, "Liberation Mono", monospace; font-size: .78rem; color: @muted; overflow-wrap: anywhere; }
-.cite { font-size: .85rem; }
+.cite { font-size: .85rem; color: @muted; }
 .nowrap { white-space: nowrap; }
 th.group { padding-top: .9rem; border-bottom: 1px solid @line; color: @accent; }
 tr.total td, tr.total th { border-top: 2px solid @text; border-bottom: 0; font-weight: 700; }
 tr.plain th { font-weight: 400; border-bottom: 1px solid @line; }
 .fault-card { border-top: 1px solid @line; padding: .35rem 0 .5rem; }
-.fault-card h3 { margin: .4rem 0 .3rem; display: flex; gap: .5rem; align-items: flex-start; }
+.fault-card h3, .fault-card h4 { font-size: 1rem; margin: .4rem 0 .3rem; display: flex; gap: .5rem; align-items: flex-start; }
 .fault-card dl { display: grid; grid-template-columns: 8.2rem 1fr; gap: .15rem .75rem; margin: 0; font-size: .94rem; }
 .fault-card dt { color: @muted; }
 .fault-card dd { margin: 0; }
-.lead-in { color: @muted; }
+.lead-in, .sure { color: @muted; }
+.sure { font-size: .85rem; }
 .fault-card dd p { margin: 0 0 .15rem; }
 .inline-sign { width: 24px; height: 24px; flex: none; display: inline-block; vertical-align: middle; }
 .maps { display: grid; grid-template-columns: repeat(auto-fit, minmax(20rem, 1fr)); gap: 1rem; align-items: start; }
@@ -46,7 +50,11 @@ tr.plain th { font-weight: 400; border-bottom: 1px solid @line; }
 tbody th { font-weight: 600; border-bottom: 1px solid @line; }
 .steps tbody th { font-weight: 400; }
 .marks td:nth-child(1), .marks th:nth-child(1) { width: 2rem; }
-.marks .cite { width: 24%; }
+.marks .cite { margin-left: .3rem; }
+.marks td:nth-child(3), .marks td:nth-child(4) { width: 4rem; }
+.ways td:nth-child(3), .ways td:nth-child(4) { width: 15%; }
+.harmless th[scope=row] { white-space: nowrap; }
+.harmless td.right { width: 27%; }
 .levels { font-size: .9rem; }
 .levels tbody th { width: 24%; font-weight: 500; }
 .levels td, .levels th { padding-top: .16rem; padding-bottom: .16rem; }
@@ -58,7 +66,7 @@ details.kept dl { display: grid; grid-template-columns: 8.2rem 1fr; gap: .1rem .
 details.kept dt { color: @muted; }
 details.kept dd { margin: 0; }
 .tick { font-weight: 700; color: @accent; }
-ol.legal { margin: .3rem 0; }
+ol.legal { margin: .3rem 0; padding: 0; list-style: none; }
 details summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
 .cautions li { margin: .3rem 0; }
 .hash { font-family: ui-monospace, "Liberation Mono", monospace; }
@@ -95,7 +103,7 @@ svg .bar.light { fill: @faint; stroke: @accent; stroke-width: 1; }
 .what-ifs { font-size: .86rem; }
 .what-ifs td, .what-ifs th { padding-right: .5rem; }
 .what-ifs th[scope=rowgroup] { white-space: nowrap; border-bottom: 1px solid @line; }
-.what-ifs tbody tr:first-child:not(:last-child) td { border-bottom: 0; padding-bottom: 0; }
+.what-ifs:not(.harmless) tbody tr:first-child:not(:last-child) td { border-bottom: 0; padding-bottom: 0; }
 .changed p { margin: 0; }
 .changed .remark { color: @muted; font-style: italic; }
 .sheet .run-line { margin-bottom: .3rem; }
@@ -105,6 +113,7 @@ svg .bar.light { fill: @faint; stroke: @accent; stroke-width: 1; }
 .told-fault h3 { display: flex; gap: .5rem; align-items: flex-start; margin: .25rem 0; }
 .told-fault p { margin: .15rem 0; }
 .effect { font-weight: 600; }
+.beside tbody th { width: 27%; font-weight: 500; }
 .two { display: grid; grid-template-columns: 1fr 1fr; gap: 1.25rem; align-items: start; }
 .two figure { margin: 0; }
 svg .run-line-a, svg .run-line-b { fill: none; stroke: @accent; stroke-width: 2.25; }
@@ -115,15 +124,33 @@ svg .bar-paper { fill: @paper; stroke: @text; stroke-width: 1; }
 @media print {
   @page { margin: 16mm 15mm 18mm; @bottom-left { content: "@footer"; font: 8pt sans-serif; color: @muted; } @bottom-right { content: counter(page) "@of" counter(pages); font: 8pt sans-serif; color: @muted; } }
   html { font-size: 9pt; }
-  .marks td, .marks th { padding-top: .18rem; padding-bottom: .18rem; }
+  .marks { font-size: .92rem; }
+  .marks td, .marks th { padding-top: .14rem; padding-bottom: .14rem; }
+  .marks .inline-sign { width: 19px; height: 19px; }
+  .screen-only, details.kept dl { display: none; }
+  .fault-cards, .kept-rules, ol.legal { columns: 2; column-gap: 8mm; }
+  .fault-card { padding: .2rem 0 .3rem; }
+  .fault-card h3, .fault-card h4 { font-size: .94rem; line-height: 1.3; margin: .25rem 0 .2rem; }
+  .fault-card dl { grid-template-columns: 7rem 1fr; gap: .1rem .4rem; font-size: .88rem; line-height: 1.35; }
+  .kept-rules { font-size: .88rem; line-height: 1.35; }
+  details.kept { break-inside: avoid; }
+  details.kept summary { list-style: none; padding: .15rem 0; }
+  ol.legal { font-size: .92rem; }
+  .cautions { break-inside: avoid; }
   .title-block .to-fill { display: block; min-height: 1.9rem; }
-  .fault-card, figure, .result, .title-block, .whole, li { break-inside: avoid; }
+  .fault-card, figure, .result, .title-block, .whole, .intro, .small, .legal, li { break-inside: avoid; }
   tr.total { break-before: avoid; }
   .what-ifs tbody { break-inside: avoid; }
   .what-ifs thead + tbody { break-before: avoid; }
-  .intro, summary { break-after: avoid; }
+  .harmless tbody { break-inside: auto; }
+  .intro, .box, summary { break-after: avoid; }
   .moment { break-inside: avoid; }
-  .moment svg { max-height: 88mm; width: auto; }
+  .beside { font-size: .94rem; }
+  .beside td, .beside th { padding-top: .14rem; padding-bottom: .14rem; }
+  .moment svg { max-height: 55mm; width: auto; }
+  .moment h3 { margin: .4rem 0 0; }
+  .moment figure { margin: .2rem 0; }
+  svg.key { max-height: 27mm; width: auto; }
   .maps { grid-template-columns: 1fr 1fr; }
   @page sheet { margin: 12mm 15mm 15mm; }
   .sheet { page: sheet; font-size: 8.4pt; line-height: 1.3; }

@@ -19,7 +19,7 @@ using text::say_with;
 
 namespace {
 
-constexpr double width = 720.0, row_height = 22.0, bar_height = 11.0, label_room = 290.0, figure_room = 120.0, head = 44.0;
+constexpr double width = 720.0, row_height = 30.0, bar_height = 12.0, label_room = 330.0, figure_room = 90.0, head = 44.0, label_size = 11.0;
 constexpr double picograms_per_microgram = 1e6;
 
 struct Row {
@@ -84,9 +84,22 @@ void draw_whisker(const Row& row, const Scale& scale, double y, Element& drawing
     }
 }
 
+/// The label in one line or two, to the left of its bar.
+void draw_label(const std::string& label, double y, Element& drawing)
+{
+    constexpr double room = label_room - 12.0;
+    const auto draw = [&](const std::string& text, double at) { drawing.add(svg::label({label_room - 8.0, at}, text, svg::Anchor::end, label_size)); };
+    if (svg::text_width(label, label_size) <= room) return draw(label, y + 4.0);
+    std::size_t cut = std::string::npos;
+    for (std::size_t space = label.find(' '); space != std::string::npos && svg::text_width(label.substr(0, space), label_size) <= room; space = label.find(' ', space + 1)) cut = space;
+    if (cut == std::string::npos) return draw(svg::fitted(label, room, label_size), y + 4.0);
+    draw(label.substr(0, cut), y - 2.0);
+    draw(svg::fitted(label.substr(cut + 1), room, label_size), y + 10.0);
+}
+
 void draw_row(const Row& row, const Scale& scale, double y, Element& drawing)
 {
-    drawing.add(svg::label({label_room - 8.0, y + 4.0}, svg::fitted(row.label, label_room - 12.0, 11.5), svg::Anchor::end, 11.5));
+    draw_label(row.label, y, drawing);
     drawing.add(svg::rect(scale.x(0.0), y - bar_height / 2.0, scale.x(row.own) - scale.x(0.0), bar_height).with("class", "bar"));
     if (row.has_band) draw_whisker(row, scale, y, drawing);
     drawing.add(svg::label({std::max({scale.x(row.own), scale.x(row.high), scale.x(0.0)}) + 7.0, y + 4.0}, row.told, svg::Anchor::start, 11.5));
@@ -107,7 +120,7 @@ Element what_if_chart(const Report& report, std::size_t most)
     std::string description(say("Lead that got out because of each mistake"));
     for (const Row& row : rows) description += "; " + row.label + ": " + row.told;
     Element drawing = svg::drawing(width, bottom + 8.0, say("Lead that got out because of each mistake"), description);
-    drawing.add(svg::label({label_room, 14.0}, say_with(rows.front().has_band ? text::to_say("Lead added outside the work area, {}: bar this run, whisker the band") : text::to_say("Lead added outside the work area, {}: this run"), unit), svg::Anchor::start, 11.5));
+    drawing.add(svg::label({0.0, 14.0}, say_with(rows.front().has_band ? text::to_say("Lead added outside the work area, {}: bar this run, whisker the band") : text::to_say("Lead added outside the work area, {}: this run"), unit), svg::Anchor::start, 11.5));
     for (const double tick : scale.ticks()) {
         drawing.add(svg::line({scale.x(tick), head - 6.0}, {scale.x(tick), bottom}).with("class", "grid"));
         drawing.add(svg::label({scale.x(tick), head - 12.0}, text::show_number(tick), svg::Anchor::middle, 11.0).with("class", "muted"));

@@ -101,10 +101,13 @@ std::string as_sentence(std::string text)
 
 std::string called(std::string_view name)
 {
-    constexpr std::string_view cover = "cover of ";
+    constexpr std::array<std::string_view, 5> of_whom{to_say("cover of {}"), to_say("clothes of {}"), to_say("soles of {}"), to_say("in bag {}"), to_say("on bag {}")};
     const std::string_view said = say(name);
     if (said != name) return std::string(said);
-    if (name.starts_with(cover)) return text::say_with("cover of {}", called(name.substr(cover.size())));
+    for (const std::string_view pattern : of_whom) {
+        const std::string_view before = pattern.substr(0, pattern.size() - 2);
+        if (name.starts_with(before)) return text::say_with(pattern, called(name.substr(before.size())));
+    }
     const std::size_t comma = name.rfind(", ");
     if (comma == std::string_view::npos) return std::string(name);
     return fmt::format("{}, {}", called(name.substr(0, comma)), say(name.substr(comma + 2)));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdlib>
 #include <string>
 #include <vector>
 
@@ -39,6 +40,13 @@ inline std::vector<std::string> tags(const std::string& html, const std::string&
         found.push_back(html.substr(at, html.find('>', at) - at + 1));
     }
     return found;
+}
+
+/// The number in that attribute of a tag; 0 without it.
+inline double number_of(const std::string& tag, const std::string& attribute)
+{
+    const std::size_t at = tag.find(" " + attribute + "=\"");
+    return at == std::string::npos ? 0.0 : std::atof(tag.c_str() + at + attribute.size() + 3);
 }
 
 /// One h1 first, and no level is jumped over on the way down.

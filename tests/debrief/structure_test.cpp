@@ -3,7 +3,10 @@
 
 #include "debrief/page.hpp"
 #include "debrief/side_page.hpp"
+#include "debrief/what_if_chart.hpp"
+#include "debrief/what_if_line.hpp"
 #include "text/language.hpp"
+#include "text/svg.hpp"
 
 using namespace flapdoor;
 using namespace flapdoor::debrief;
@@ -60,6 +63,75 @@ TEST_CASE("every page is well formed, its headings in order, its tables headed, 
         CHECK(html_checks::tags(html, "html").front().find(language == text::Language::english ? " lang=\"en\"" : " lang=\"es\"") != std::string::npos);
         for (const char* outside : {"http://", "https://", "src=", "<link", "@import", "url(", "<script"}) CHECK(small_job::count(html, outside) == 0);
     }
+}
+
+TEST_CASE("what a rule book calls its rules is for the screen, and each fault is told once")
+{
+    Report report = full_report();
+    report.faults.back().kind = FaultKind::consequence;     // the small book has none
+    const std::string html = page(report);
+    CHECK(small_job::count(html, ">Consequences of the faults above, not weighed again<") == 1);
+    CHECK(small_job::count(html, "class=\"id screen-only\"") == report.faults.size());
+    CHECK(html.find(".screen-only, details.kept dl { display: none; }") > html.find("@media print"));
+    for (const FaultLine& fault : report.faults) {
+        INFO(fault.rule.rule);
+        CHECK(small_job::count(html, ">" + fault.rule.rule + "<") == 1);
+    }
+    CHECK(small_job::count(html, "class=\"fault-card\"") == report.faults.size());
+    std::size_t critical = 0;
+    for (const FaultLine& fault : report.faults) critical += fault.rule.is_critical ? 1 : 0;
+    const std::size_t broken = html.find("<ul class=\"broken\">");
+    REQUIRE(broken != std::string::npos);
+    CHECK(small_job::count(html.substr(broken, html.find("</ul>", broken) - broken), "<li>") == critical);
+}
+
+TEST_CASE("each mistake's what-if is told once, with figures of its own where it did harm in any run, else in one row")
+{
+    const Report report = full_report();
+    const std::string html = page(report);
+    const std::size_t from = html.find("What each mistake added"), to = html.find("The same mistakes, each alone");
+    REQUIRE(from < to);
+    const std::string told = html.substr(from, to - from);
+    std::size_t harmless = 0, harmful = 0;
+    for (const WhatIf& what_if : report.what_ifs->list) {
+        if (what_if.kind != WhatIf::Kind::repaired) continue;
+        const WhatIfLine line = what_if_line(report, what_if);
+        const bool is_harmless = !did_harm(what_if) && harmful_runs(what_if) == 0;
+        ++(is_harmless ? harmless : harmful);
+        INFO(line.name);
+        CHECK(small_job::count(told, "scope=\"row\">" + line.name + "<") == (is_harmless ? 1 : 0));
+        CHECK(small_job::count(told, "scope=\"rowgroup\" rowspan=\"2\">" + line.name + "<") == (is_harmless ? 0 : 1));
+    }
+    CHECK(harmless > 0);
+    CHECK(harmful > 0);
+}
+
+TEST_CASE("no words of the chart of what-ifs run out of it, in any language")
+{
+    const auto language = GENERATE(text::Language::english, text::Language::spanish);
+    const Speaking speaking(language);
+    const std::string chart = what_if_chart(full_report(), 15).html();
+    const double width = html_checks::number_of(html_checks::tags(chart, "svg").front(), "width");
+    std::size_t words = 0;
+    for (std::size_t at = chart.find("<text "); at != std::string::npos; at = chart.find("<text ", at + 1)) {
+        const std::size_t end = chart.find('>', at);
+        const std::string tag = chart.substr(at, end - at + 1), said = chart.substr(end + 1, chart.find('<', end) - end - 1);
+        const double x = html_checks::number_of(tag, "x"), wide = text::svg::text_width(said, html_checks::number_of(tag, "font-size"));
+        const double left = tag.find("\"end\"") != std::string::npos ? x - wide : tag.find("\"middle\"") != std::string::npos ? x - wide / 2.0 : x;
+        INFO(said);
+        CHECK(left >= 0.0);
+        CHECK(left + wide <= width);
+        ++words;
+    }
+    CHECK(words > 6);
+}
+
+TEST_CASE("a page in Spanish names its parts in Spanish to those who hear it")
+{
+    const Speaking speaking(text::Language::spanish);
+    const std::string html = page(full_report());
+    for (const char* english : {"aria-label=\"Result\"", "aria-label=\"kept\"", "aria-label=\"Marking sheet\""}) CHECK(small_job::count(html, english) == 0);
+    CHECK(small_job::count(html, "aria-label=\"Resultado\"") == 1);
 }
 
 TEST_CASE("the instructor's page tells what each mistake did, the trainee's what mattered and what to practise")

@@ -20,7 +20,7 @@ using text::say_number;
 
 namespace {
 
-constexpr std::size_t most_told = 4;    // a rule asked of each card can be broken thirty times over: the rest by number
+constexpr std::size_t most_told = 3;    // a rule asked of each card can be broken thirty times over: the rest by number
 
 void add_point(Element& list, std::string_view name, std::string_view text)
 {
@@ -50,14 +50,14 @@ Element sentences(const FaultLine& fault)
     return told;
 }
 
+/// By number: what those faults are stands right above.
 std::string roots_told(const Report& report, const rules::SheetRule& rule)
 {
-    std::string text;
-    for (const std::string& id : rule.roots) {
-        const FaultLine* root = find_fault(report.faults, id);
-        text += fmt::format("{}{}", text.empty() ? "" : "; ", root ? say_with("fault {} ({})", root->number, say(root->rule.says)) : id);
-    }
-    return text;
+    std::string numbers;
+    std::size_t count = 0;
+    for (const std::string& id : rule.roots)
+        if (const FaultLine* root = find_fault(report.faults, id)) numbers += fmt::format("{}{}", count++ == 0 ? "" : ", ", root->number);
+    return count == 0 ? std::string() : say_with(count == 1 ? to_say("fault {}") : to_say("faults {}"), numbers);
 }
 
 /// Why the rule is there, and what goes wrong in the room without it.
@@ -76,7 +76,7 @@ Element cost(const Report& report, const FaultLine& fault)
     Element told("dd");
     const rules::Quarters lost = cost_of(report.marks, fault.rule.rule);
     if (fault.kind == FaultKind::advice) told.say(say("No points: advice."));
-    else if (fault.kind == FaultKind::consequence) told.say(say("No points of its own: the fault it follows from is charged."));
+    else if (fault.kind == FaultKind::consequence) told.say(say("No points of its own."));
     else if (fault.kind == FaultKind::line) told.say(say_with("{}, its whole weight.", in_points(lost)));
     else told.say(say_with("{}: {} for the broken rule, {} for steps to move or put in for its sake.", in_points(lost), points_text(fault.rule.lost),
                               points_text(lost - fault.rule.lost)));
@@ -84,19 +84,40 @@ Element cost(const Report& report, const FaultLine& fault)
     return told;
 }
 
-Element fault_card(const Report& report, const FaultLine& fault)
+/// The paragraph and its class; on the screen also the name that rule books use.
+Element written(const rules::SheetRule& rule)
+{
+    Element told = Element("dd").say(fmt::format("{} ({})", rule.cite.empty() ? std::string(say("no paragraph named")) : rules::cited(rule.cite), title_of(rule.weight_class)));
+    return told.say(" ").add(piece("span", rule.rule, "id screen-only"));
+}
+
+Element fault_card(const Report& report, const FaultLine& fault, std::string_view tag)
 {
     const rules::SheetRule& rule = fault.rule;
+    const bool has_points = fault.kind != FaultKind::consequence || rule.is_critical;
     Element card = Element("div").with("class", "fault-card");
-    card.add(Element("h3").add(inline_fault_sign(fault)).add(Element("span").say(say_with("{}. The rule asks: {}", name_of(fault), say(rule.says)))));
+    card.add(Element(tag).add(inline_fault_sign(fault)).add(Element("span").say(say_with("{}. The rule asks: {}", name_of(fault), say(rule.says)))));
     Element points("dl");
     if (!rule.faults.empty()) points.add(Element("dt").say(say("What happened"))).add(sentences(fault));
     add_point(points, fault.steps.size() == 1 ? say("Step") : say("Steps"), steps_told(report, fault));
     points.add(Element("dt").say(say("Why"))).add(reasons(rule));
     add_point(points, say("Follows from"), roots_told(report, rule));
-    points.add(Element("dt").say(say("Cost here"))).add(cost(report, fault));
-    add_point(points, say("Written in"), fmt::format("{} ({})", rule.cite.empty() ? std::string(say("no paragraph named")) : rules::cited(rule.cite), title_of(rule.weight_class)));
+    if (has_points) points.add(Element("dt").say(say("Cost here"))).add(cost(report, fault));
+    points.add(Element("dt").say(say("Written in"))).add(written(rule));
     return card.add(std::move(points));
+}
+
+bool is_charged(const FaultLine& fault) { return fault.is_weighed(); }
+bool follows(const FaultLine& fault) { return fault.kind == FaultKind::consequence; }
+bool is_advice(const FaultLine& fault) { return fault.kind == FaultKind::advice; }
+
+/// Cards of the faults that are meant, two beside each other on paper.
+Element cards_of(const Report& report, std::string_view tag, bool (*is_meant)(const FaultLine&))
+{
+    Element cards = Element("div").with("class", "fault-cards");
+    for (const FaultLine& fault : report.faults)
+        if (is_meant(fault)) cards.add(fault_card(report, fault, tag));
+    return cards;
 }
 
 }
@@ -111,7 +132,16 @@ Element faults(const Report& report)
     section.add(piece("p",
                       say("A diamond is a critical fault, a ring a weighed one, a square one that is not weighed. The numbers are those of the marking sheet and the timeline."),
                       "small intro"));
-    for (const FaultLine& fault : report.faults) section.add(fault_card(report, fault));
+    section.add(cards_of(report, "h3", is_charged));
+    if (std::any_of(report.faults.begin(), report.faults.end(), follows)) {
+        section.add(Element("h3").say(say("Consequences of the faults above, not weighed again")));
+        section.add(piece("p", say("They have no points of their own: the fault that each follows from is charged."), "small intro"));
+        section.add(cards_of(report, "h4", follows));
+    }
+    if (std::any_of(report.faults.begin(), report.faults.end(), is_advice)) {
+        section.add(Element("h3").say(say("Advice, never weighed")));
+        section.add(cards_of(report, "h4", is_advice));
+    }
     return section;
 }
 

@@ -24,7 +24,7 @@ std::string standing(const rules::SheetRule& rule)
 Element kept(const rules::SheetRule& rule)
 {
     Element details = Element("details").with("class", "kept");
-    details.add(Element("summary").add(Element("span").with("class", "tick").with("aria-label", say("kept")).say("\u2713")).say(" " + as_sentence(std::string(say(rule.says)))));
+    details.add(Element("summary").add(Element("span").with("class", "tick").with("aria-label", say("kept")).say("\u2713")).say(" " + as_sentence(std::string(say(rule.says)))).say(" ").add(piece("span", rules::cited(rule.cite), "cite")));
     Element points("dl");
     points.add(Element("dt").say(say("Why"))).add(Element("dd").say(say(rule.reason)));
     if (!rule.harm.empty()) points.add(Element("dt").say(say("Spared you"))).add(Element("dd").say(say(rule.harm)));
@@ -38,8 +38,10 @@ Element kept(const rules::SheetRule& rule)
 Element kept_rules(const Report& report)
 {
     Element section = titled(say("Rules that were kept"));
-    section.add(piece("p", say_number("{} rule kept. It opens.", "{} rules kept. Each opens.", report.sheet.kept.size())));
-    for (const rules::SheetRule& rule : report.sheet.kept) section.add(kept(rule));
+    section.add(piece("p", say_number("{} rule kept; on the screen it opens to its reason.", "{} rules kept; on the screen each opens to its reason.", report.sheet.kept.size()), "intro"));
+    Element list = Element("div").with("class", "kept-rules");
+    for (const rules::SheetRule& rule : report.sheet.kept) list.add(kept(rule));
+    section.add(std::move(list));
     section.add(piece("p", say_number("{} rule of the book did not apply to this scenario or this run.", "{} rules of the book did not apply to this scenario or this run.", report.sheet.not_applicable.size()), "small"));
     return section;
 }

@@ -19,7 +19,7 @@ using text::say_with;
 
 namespace {
 
-constexpr int columns = 6;
+constexpr int columns = 4;
 
 std::string no_less(rules::Quarters points) { return points.count == 0 ? "0" : "-" + points_text(points); }
 
@@ -27,6 +27,16 @@ Element group_row(MarkKind kind)
 {
     const std::string text = say_with("{} ({} of the weight)", title_of(kind), share_of_weight(kind));
     return Element("tr").add(piece("th", text, "group").with("colspan", columns).with("scope", "colgroup"));
+}
+
+/// What the rule asks, and behind it where that is written. A card that moves for the sake of a rule leaves that to the rule's own row.
+Element what_of(const MarkLine& line)
+{
+    Element what = Element("td").say(text::as_sentence(line.what.said()));
+    if (line.is_critical) what.say(" ").add(piece("strong", say("Critical.")));
+    if (line.kind == MarkKind::move) return what;
+    const std::string cite = line.cite.empty() ? std::string(say("none named")) : rules::cited(line.cite);
+    return what.say(" ").add(piece("span", fmt::format("{} ({})", cite, line.rule_class ? title_of(*line.rule_class) : say("implied")), "cite"));
 }
 
 /// A row whose first cell heads it over all columns but the last.
@@ -43,20 +53,14 @@ Element mark_row(const MarkLine& line, const std::vector<FaultLine>& faults)
     Element number("td");
     if (line.fault > 0) number.add(inline_fault_sign(faults[static_cast<std::size_t>(line.fault) - 1]));
     row.add(std::move(number));
-    Element what("td");
-    what.say(text::as_sentence(line.what.said()));
-    if (line.is_critical) what.say(" ").add(piece("strong", say("Critical.")));
-    if (!line.rule.empty()) what.add(Element("br")).add(piece("span", line.rule, "id"));
-    row.add(std::move(what));
-    row.add(piece("td", line.cite.empty() ? std::string(say("none named")) : rules::cited(line.cite), "cite"));
-    row.add(piece("td", line.rule_class ? title_of(*line.rule_class) : say("implied")));
+    row.add(what_of(line));
     row.add(piece("td", std::to_string(line.weight), "right"));
     return row.add(piece("td", no_less(line.lost), "right"));
 }
 
 Element charges(const Report& report)
 {
-    Element sheet = table(say("Points wanted and points lost"), {say("No."), say("What"), say("Where it is written"), say("Class"), say(">Weight"), say(">Points")});
+    Element sheet = table(say("Points wanted and points lost"), {say("No."), say("What, and where it is written"), say(">Weight"), say(">Points")});
     sheet.with("class", "marks");
     const rules::Quarters wanted = rules::whole_points(report.sheet.wanted);
     Element body("tbody");
@@ -105,21 +109,16 @@ Element legal_order(const Report& report)
     return details;
 }
 
-Element unweighed(const Report& report, FaultKind kind, std::string_view caption)
+/// What is not weighed stands further below, fault by fault.
+std::string not_weighed(const Report& report)
 {
-    Element list = table(caption, {say("No."), say("What"), say("Where it is written"), say("Class")});
-    list.with("class", "marks");
-    Element body("tbody");
-    for (const FaultLine& fault : report.faults) {
-        if (fault.kind != kind) continue;
-        Element row("tr");
-        row.add(Element("td").add(inline_fault_sign(fault)));
-        row.add(Element("td").say(as_sentence(std::string(say(fault.rule.says)))).add(Element("br")).add(piece("span", fault.rule.rule, "id")));
-        row.add(piece("td", fault.rule.cite.empty() ? std::string(say("none named")) : rules::cited(fault.rule.cite), "cite"));
-        row.add(piece("td", title_of(fault.rule.weight_class)));
-        body.add(std::move(row));
-    }
-    return list.add(std::move(body));
+    const std::size_t following = report.sheet.consequences.size(), advice = report.sheet.advice.size();
+    std::string text;
+    if (following > 0)
+        text += text::say_number("{} more broken rule follows from these faults and is not weighed again; it is told below as a consequence.",
+                                 "{} more broken rules follow from these faults and are not weighed again; they are told below as consequences.", following);
+    if (advice > 0) text += (text.empty() ? "" : " ") + text::say_number("{} point of advice, never weighed, is told there too.", "{} points of advice, never weighed, are told there too.", advice);
+    return text;
 }
 
 }
@@ -138,9 +137,7 @@ Element marks(const Report& report)
                       say("A step that stands in the wrong place costs three quarters of the weight of the heaviest rule it breaks; each broken rule "
                       "of order costs a quarter of its weight; any other broken rule costs all of it."),
                       "small"));
-    if (!report.sheet.consequences.empty())
-        section.add(unweighed(report, FaultKind::consequence, say("Consequences of the faults above, not weighed again")));
-    if (!report.sheet.advice.empty()) section.add(unweighed(report, FaultKind::advice, say("Advice, never weighed")));
+    if (const std::string rest = not_weighed(report); !rest.empty()) section.add(piece("p", rest));
     return section;
 }
 

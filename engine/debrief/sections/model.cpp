@@ -1,7 +1,6 @@
 #include "debrief/sections/parts.hpp"
 
 #include "debrief/influence.hpp"
-#include "debrief/pathway_chart.hpp"
 #include "debrief/uncertainty.hpp"
 #include "debrief/wording.hpp"
 #include "text/language.hpp"
@@ -15,27 +14,6 @@ using text::say;
 using text::say_with;
 
 namespace {
-
-/// How well each way out is known, with its rank over the study when there is one.
-Element knowledge(const Report& report)
-{
-    Element list = report.bands ? table(say("How sure each way out is"), {say(">Rank"), say("Way out"), say("Share over the runs"), say("What is known")}) : table(say("How sure each way out is"), {say("Way out"), say("What is known")});
-    list.with("class", "whole");
-    Element body("tbody");
-    const auto add = [&](dust::Pathway pathway, const PathwayBand* band) {
-        Element row("tr");
-        if (band) row.add(piece("td", band->rank > 0 ? std::to_string(band->rank) : "", "right"));
-        row.add(piece("th", say(word_of(pathway))).with("scope", "row"));
-        if (band) row.add(piece("td", told_share(*band)));
-        body.add(row.add(piece("td", how_well_known(pathway))));
-    };
-    if (report.bands)
-        for (const PathwayBand& band : report.bands->pathways) add(band.pathway, &band);
-    else
-        for (std::size_t p = 1; p < dust::pathway_count; ++p)
-            if (const auto pathway = static_cast<dust::Pathway>(p); pathway != dust::Pathway::recovered) add(pathway, nullptr);
-    return list.add(std::move(body));
-}
 
 Element influence_table(const PlanBands& bands)
 {
@@ -65,7 +43,6 @@ Element model(const Report& report)
     Element section = titled(say("How far to trust these figures"));
     section.add(piece("p", report.bands ? say_with("A {}. {}", say(model_note), source_line(*report.bands)) : say_with("A {}. No study was made: every figure is a single run's.", say(model_note))));
     if (report.bands) section.add(piece("p", study_line(*report.bands)));
-    section.add(knowledge(report));
     if (report.bands && report.bands->runs >= fewest_for_a_band) {
         section.add(influence_table(*report.bands));
         section.add(piece("p",

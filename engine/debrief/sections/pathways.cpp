@@ -39,10 +39,17 @@ Element balance(const Report& report)
     return list.add(std::move(body));
 }
 
+/// How it leaves, and below how sure that is.
+Element how(dust::Pathway pathway)
+{
+    return Element("td").say(how_it_leaves(pathway)).add(Element("br")).add(piece("span", how_well_known(pathway), "sure"));
+}
+
 /// Ways out of one run.
 Element ways(const Outcome& outcome)
 {
-    Element list = table(say("Ways out, largest first"), {say(">Rank"), say("Way out"), say("Share"), say("How")});
+    Element list = table(say("Ways out, largest first"), {say(">Rank"), say("Way out"), say("Share"), say("How, and how sure that is")});
+    list.with("class", "ways");
     Element body("tbody");
     int rank = 0;
     for (const PathwayLine& line : outcome.pathways) {
@@ -51,7 +58,7 @@ Element ways(const Outcome& outcome)
         row.add(piece("td", std::to_string(++rank), "right"));
         row.add(piece("th", say(word_of(line.pathway))).with("scope", "row"));
         row.add(piece("td", told_share(line)));
-        body.add(row.add(piece("td", how_it_leaves(line.pathway))));
+        body.add(row.add(how(line.pathway)));
     }
     return list.add(std::move(body));
 }
@@ -59,8 +66,8 @@ Element ways(const Outcome& outcome)
 /// Ways out over many runs, beside this one.
 Element ways(const Outcome& outcome, const PlanBands& bands)
 {
-    Element list = table(say_with("Ways out, largest first, by their median share over {}", say_number("{} run", "{} runs", bands.runs)), {say(">Rank"), say("Way out"), say("Share"), say("This run"), say("How")});
-    list.with("class", "whole");
+    Element list = table(say_with("Ways out, largest first, by their median share over {}", say_number("{} run", "{} runs", bands.runs)), {say(">Rank"), say("Way out"), say("Share"), say("This run"), say("How, and how sure that is")});
+    list.with("class", "ways whole");
     Element body("tbody");
     for (const PathwayBand& band : bands.pathways) {
         if (!(band.share.high > 0.0)) continue;
@@ -69,7 +76,7 @@ Element ways(const Outcome& outcome, const PlanBands& bands)
         row.add(piece("th", say(word_of(band.pathway))).with("scope", "row"));
         row.add(piece("td", told_share(band)));
         row.add(piece("td", told_share(line_of(outcome, band.pathway))));
-        body.add(row.add(piece("td", how_it_leaves(band.pathway))));
+        body.add(row.add(how(band.pathway)));
     }
     return list.add(std::move(body));
 }

@@ -13,7 +13,7 @@ using text::say_with;
 
 Element repeat(const Report& report)
 {
-    Element section = titled(say("How to repeat this run"));
+    Element section = titled(say("How to repeat this run")).with("class", "whole");
     section.add(piece("p", say_with("Carry out the same work plan on the same scenario with seed {}. The program of the same version comes to the same marks and "
                                        "the same dust, bit for bit, on any machine; the hashes show whether it did.",
                                        report.seed)));

@@ -14,7 +14,15 @@ using text::say_with;
 
 namespace {
 
-constexpr std::size_t most_rows = 12;
+constexpr std::size_t most_rows = 10, always_told = 3;
+constexpr double trace = 0.01;      // told in words, all below are alike
+
+/// Is a row of that rank worth its line?
+bool is_told(double share, int rows_before)
+{
+    const auto before = static_cast<std::size_t>(rows_before);
+    return share > 0.0 && before < most_rows && (before < always_told || share >= trace);
+}
 
 std::string step_told(const Report& report, int entry)
 {
@@ -36,6 +44,7 @@ Element by_card(const Report& report)
 {
     Element list = table(say("What each card let loose, and where the lead of it was at the end"),
                          {say("Step that let it loose"), say("Held"), say("Left in the work area"), say("Got out of the work area")});
+    list.with("class", "whole");
     Element body("tbody");
     const auto share = [](Amount part, Amount of) { return said_share(of.lead.count > 0 ? static_cast<double>(part.lead.count) / static_cast<double>(of.lead.count) : 0.0); };
     for (const SourceLine& line : report.trace.sources) {
@@ -55,11 +64,11 @@ Element by_way(const Report& report)
     const std::string rank = ">" + std::string(say("Rank"));
     heads.front() = rank;
     if (has_bands) heads.push_back(say("Over the light runs"));
-    Element list = table(say("From which card, by which way, largest first"), heads);
+    Element list = table(say("From which card, by which way, largest first"), heads).with("class", "whole");
     Element body("tbody");
     int number = 0;
     for (const WayOfSource& way : ways) {
-        if (!(way.share > 0.0) || static_cast<std::size_t>(number) == most_rows) break;
+        if (!is_told(way.share, number)) break;
         Element row("tr");
         row.add(piece("td", std::to_string(++number), "right"));
         row.add(piece("th", step_told(report, way.source)).with("scope", "row"));
@@ -75,11 +84,12 @@ Element by_step(const Report& report)
 {
     const std::string rank = ">" + std::string(say("Rank"));
     Element list = table(say("During which step it crossed, largest first"), {rank, say("Step that let it loose"), say("Crossed during step"), say("Way out"), say("Share of what got out")});
+    list.with("class", "whole");
     Element body("tbody");
     int number = 0;
     for (const TraceLine& line : report.trace.crossings) {
         if (line.pathway == dust::Pathway::recovered) continue;
-        if (!(line.share > 0.0) || static_cast<std::size_t>(number) == most_rows) break;
+        if (!is_told(line.share, number)) break;
         Element row("tr");
         row.add(piece("td", std::to_string(++number), "right"));
         row.add(piece("th", step_told(report, line.source)).with("scope", "row"));
@@ -97,15 +107,17 @@ Element left_behind(const Report& report)
     for (const LeftLine& line : report.trace.left) all += line.amount.lead;
     const std::string rank = ">" + std::string(say("Rank"));
     Element list = table(say("What was left in the work area, by card and place, largest first"), {rank, say("Step that let it loose"), say("Where it lies"), say("Share of what was left")});
+    list.with("class", "whole");
     Element body("tbody");
     int number = 0;
     for (const LeftLine& line : report.trace.left) {
-        if (line.amount.lead.count <= 0 || static_cast<std::size_t>(number) == most_rows) break;
+        const double share = all.count > 0 ? static_cast<double>(line.amount.lead.count) / static_cast<double>(all.count) : 0.0;
+        if (!is_told(share, number)) break;
         Element row("tr");
         row.add(piece("td", std::to_string(++number), "right"));
         row.add(piece("th", step_told(report, line.source)).with("scope", "row"));
-        row.add(piece("td", as_sentence(line.place)));
-        row.add(piece("td", said_share(static_cast<double>(line.amount.lead.count) / static_cast<double>(all.count))));
+        row.add(piece("td", as_sentence(called(line.place))));
+        row.add(piece("td", said_share(share)));
         body.add(std::move(row));
     }
     return list.add(std::move(body));
@@ -122,6 +134,7 @@ Element sources(const Report& report)
     const bool is_out = std::any_of(report.trace.crossings.begin(), report.trace.crossings.end(), [](const TraceLine& line) { return line.share > 0.0; });
     if (is_out) section.add(by_way(report)).add(by_step(report));
     if (!report.trace.left.empty()) section.add(left_behind(report));
+    section.add(piece("p", say("Rows below the third that are a trace only are left out."), "small"));
     return section;
 }
 

@@ -5,6 +5,8 @@
 #include "debrief/wording.hpp"
 #include "text/language.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <string>
 
@@ -34,30 +36,44 @@ Element what_changed(const WhatIfLine& line, bool shows_edits, std::size_t colum
     return Element("tr").add(std::move(td));
 }
 
-/// Does it change no figure, in this run or in any light one?
-bool changes_nothing(const WhatIfLine& line)
+/// Does it no harm worth the name, in this run or in any light one? Such a change need not fill a row of figures.
+bool is_harmless(const WhatIf& what_if) { return !did_harm(what_if) && harmful_runs(what_if) == 0; }
+
+/// "+150 ug (+7.5 ug to +650 ug)".
+std::string in_one_line(const WhatIfLine::Cell& cell)
 {
-    const std::string nothing(say("no change"));
-    const auto is_nothing = [&](const WhatIfLine::Cell& cell) { return cell.own == nothing && (cell.range.empty() || cell.range == nothing); };
-    return is_nothing(line.outside) && is_nothing(line.floor) && is_nothing(line.sill) && is_nothing(line.breathed) && line.doubt.empty();
+    if (cell.range.empty() || cell.range == cell.own) return cell.own;
+    return fmt::format("{} ({})", cell.own, cell.range);
 }
 
-/// Those that change no dust, a line each: papers, signs and the like.
-Element without_effect(const Report& report, WhatIf::Kind kind)
+std::string all_told(const WhatIfLine& line)
 {
-    Element list("ul");
+    std::string all;
+    for (const std::string& told : line.told) all += (all.empty() ? "" : " ") + as_sentence(told) + ".";
+    for (const std::string& remark : {line.doubt, line.why})
+        if (!remark.empty()) all += " " + remark;
+    return all;
+}
+
+/// Those that did no harm, a row each: papers, signs, and what was well made good by other cards.
+Element harmless(const Report& report, WhatIf::Kind kind)
+{
+    const bool has_runs = !report.what_ifs->seeds.empty();
+    const std::string outside = ">" + std::string(say("Lead that got out"));
+    Element list = table(has_runs ? say("No harm, in this run or in any of the light ones") : say("No harm in this run"), {say("What"), say("What changed"), outside});
+    list.with("class", "what-ifs harmless");
+    Element body("tbody");
     std::size_t count = 0;
     for (const WhatIf& what_if : report.what_ifs->list) {
-        if (what_if.kind != kind) continue;
-        const WhatIfLine line = what_if_line(report, what_if);
-        if (!changes_nothing(line)) continue;
+        if (what_if.kind != kind || !is_harmless(what_if)) continue;
         ++count;
-        std::string told;
-        for (const std::string& edit : line.told) told += (told.empty() ? "" : "; ") + edit;
-        list.add(Element("li").say(say_with("{}: {}.", line.name, told)));
+        const WhatIfLine line = what_if_line(report, what_if);
+        Element row("tr");
+        row.add(piece("th", line.name).with("scope", "row")).add(piece("td", all_told(line)));
+        body.add(row.add(piece("td", in_one_line(line.outside), "right")));
     }
     if (count == 0) return Element("div");
-    return Element("div").with("class", "small").add(piece("p", say("No difference to the dust, in this run or in any other:"), "intro")).add(std::move(list));
+    return list.add(std::move(body));
 }
 
 Element changes(const Report& report, std::string_view caption, WhatIf::Kind kind)
@@ -73,7 +89,7 @@ Element changes(const Report& report, std::string_view caption, WhatIf::Kind kin
         const bool is_all = what_if.kind == WhatIf::Kind::all_repaired && kind == WhatIf::Kind::repaired;
         if (what_if.kind != kind && !is_all) continue;
         const WhatIfLine line = what_if_line(report, what_if);
-        if (!is_all && changes_nothing(line)) continue;
+        if (!is_all && is_harmless(what_if)) continue;
         ++rows;
         Element row("tr");
         if (is_all) row.with("class", "total");
@@ -133,13 +149,14 @@ Element what_ifs(const Report& report)
     const bool has_repairs = std::any_of(report.what_ifs->list.begin(), report.what_ifs->list.end(), [](const WhatIf& w) { return w.kind == WhatIf::Kind::repaired; });
     if (!has_repairs) section.add(piece("p", say("There was nothing to repair.")));
     else {
+        const bool has_pairs = !report.what_ifs->seeds.empty();
         constexpr std::size_t charted = 15;     // those below can hardly be told from nothing
         Element figure("figure");
-        figure.add(Element("figcaption").say(say("Lead that got out because of each mistake, the largest first")));
+        figure.add(Element("figcaption").say(has_pairs ? say("Lead that got out because of each mistake, the largest median first") : say("Lead that got out because of each mistake, the largest first")));
         figure.add(what_if_chart(report, charted));
         section.add(std::move(figure));
         section.add(changes(report, say("What each mistake added"), WhatIf::Kind::repaired));
-        section.add(without_effect(report, WhatIf::Kind::repaired));
+        section.add(harmless(report, WhatIf::Kind::repaired));
         section.add(piece("p", say_with("Loadings are lead on the worst floor and the worst sill of the work area at the end; {}. Repairs do not add up: two mistakes can let out the same dust.", say(model_note)), "small"));
         section.add(near_miss_list(report));
         section.add(piece("p", say("Harm is counted when at least a tenth of the lead that got out, or that lies on floor or sill, is the mistake's doing, and more than a trifle (10 ug, 0.1 ug/ft2). "
@@ -149,7 +166,7 @@ Element what_ifs(const Report& report)
     const bool has_reverse = std::any_of(report.what_ifs->list.begin(), report.what_ifs->list.end(), [](const WhatIf& w) { return w.kind == WhatIf::Kind::put_in; });
     if (has_reverse) {
         section.add(changes(report, say("The same mistakes, each alone in the careful plan"), WhatIf::Kind::put_in));
-        section.add(without_effect(report, WhatIf::Kind::put_in));
+        section.add(harmless(report, WhatIf::Kind::put_in));
         section.add(piece("p", say_with("In a careful job one mistake often does little, because others do not help it; {}.", say(loading_note)), "small"));
     }
     if (!report.what_ifs->not_put_in.empty()) section.add(not_done(report, say("Mistakes that cannot be put into the careful plan by themselves"), report.what_ifs->not_put_in));
