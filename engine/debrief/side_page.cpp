@@ -34,10 +34,24 @@ using Films = std::array<const drill::Film*, 2>;
 
 constexpr double picograms_per_microgram = 1e6;
 
+/// What the same plans came to with other seeds, when both have a study of their own.
+void add_bands(const Reports& reports, const auto& add)
+{
+    const std::string runs = text::say_number("{} run", "{} runs", reports[0]->bands->runs);
+    const auto noted = [](const Band& band) { return loading_text(band) + "; " + std::string(say(model_note)); };
+    const auto have = [&](const auto& band_of) { return band_of(*reports[0]) != nullptr && band_of(*reports[1]) != nullptr; };
+    const auto outside = [](const Report& r) { return r.bands->find(Measured::outside); };
+    const auto floor = [](const Report& r) { return r.bands->find(Measured::work_floor); };
+    const auto sill = [](const Report& r) { return r.bands->worst_sill ? &*r.bands->worst_sill : nullptr; };
+    if (have(outside)) add(say_with("Lead that got out, over {}", runs), [&](const Report& r) { return amount_text(*outside(r)); });
+    if (have(floor)) add(say_with("Lead on the work room's floor, over {}", runs), [&](const Report& r) { return noted(*floor(r)); });
+    if (have(sill)) add(say_with("Lead on the worst sill, over {}", runs), [&](const Report& r) { return noted(*sill(r)); });
+}
+
 Element marks_beside(const Reports& reports)
 {
     const std::string left = "A: " + std::string(say(reports[0]->plan)), right = "B: " + std::string(say(reports[1]->plan));
-    Element list = table(say("Marks and dust"), {say("What"), left, right});
+    Element list = table(say("Marks and dust"), {say("What"), left, right}).with("class", "beside");
     Element body("tbody");
     const auto add = [&](std::string_view what, const auto& told) {
         Element row = Element("tr").add(piece("th", what).with("scope", "row"));
@@ -53,6 +67,7 @@ Element marks_beside(const Reports& reports)
     add(say("Lead left in the work area"), [](const Report& r) { return show_roughly(r.outcome.inside.lead); });
     add(say("Lead on the work room's floor at the end"), [](const Report& r) { return text::show(r.outcome.floor) + "; " + std::string(say(loading_note)); });
     add(say("Lead on the worst sill at the end"), [](const Report& r) { return text::show(r.outcome.sill) + "; " + std::string(say(loading_note)); });
+    if (reports[0]->bands && reports[1]->bands) add_bands(reports, add);
     return list.add(std::move(body));
 }
 
@@ -63,15 +78,18 @@ Element lead_chart(const SideBySide& both, const Reports& reports)
     double most = 0.0;
     const auto value = [&](const SideMoment& moment, std::size_t side) { return static_cast<double>(std::max<std::int64_t>(0, moment.frames[side]->outside_lead.count)) / picograms_per_microgram; };
     for (const SideMoment& moment : both.moments) most = std::max({most, value(moment, 0), value(moment, 1)});
-    const text::Axis axis = text::linear_axis(0.0, most, 4);
+    constexpr double long_figures = 10'000.0;     // ug: five digits are read as milligrams
+    const bool is_long = most >= long_figures;
+    const double unit = is_long ? 1000.0 : 1.0;
+    const text::Axis axis = text::linear_axis(0.0, most / unit, 4);
     const auto x = [&](Time at) { return left + (at - both.from) / (both.to - both.from) * (right - left); };
-    const auto y = [&](double micrograms) { return bottom - axis.share(micrograms) * (bottom - top); };
+    const auto y = [&](double micrograms) { return bottom - axis.share(micrograms / unit) * (bottom - top); };
     const std::string ends = say_with("A ends at {}, B at {}.", show_roughly(both.moments.back().frames[0]->outside_lead), show_roughly(both.moments.back().frames[1]->outside_lead));
     Element drawing = svg::drawing(width, height, say("Lead outside the work area over the day"), ends);
-    drawing.add(svg::label({0.0, 14.0}, say("Lead outside the work area, ug (single runs)"), svg::Anchor::start, 12.0));
+    drawing.add(svg::label({0.0, 14.0}, is_long ? say("Lead outside the work area, mg (single runs)") : say("Lead outside the work area, ug (single runs)"), svg::Anchor::start, 12.0));
     for (const double tick : axis.ticks) {
-        drawing.add(svg::line({left, y(tick)}, {right, y(tick)}).with("class", "grid"));
-        drawing.add(svg::label({left - 6.0, y(tick) + 4.0}, text::show_number(tick), svg::Anchor::end, 11.0).with("class", "muted"));
+        drawing.add(svg::line({left, y(tick * unit)}, {right, y(tick * unit)}).with("class", "grid"));
+        drawing.add(svg::label({left - 6.0, y(tick * unit) + 4.0}, text::show_number(tick), svg::Anchor::end, 11.0).with("class", "muted"));
     }
     const double step = (both.to - both.from) / 1.0_h > 9.0 ? 2.0 : 1.0;
     for (double hour = std::ceil(both.from / 1.0_h / step) * step; hour <= both.to / 1.0_h; hour += step)
@@ -100,6 +118,9 @@ std::string step_at(const Report& report, const drill::Frame& frame, bool has_en
 Element floors(const SideBySide& both, const Reports& reports)
 {
     Element section = titled(say("The floors at the same times"));
+    section.add(floor_map_key(360.0));
+    MapLook look;
+    look.has_key = false;
     for (const SideMoment& moment : both.moments) {
         Element together = Element("div").with("class", "moment");
         together.add(Element("h3").say(text::show_clock(moment.at)));
@@ -109,7 +130,7 @@ Element floors(const SideBySide& both, const Reports& reports)
             const std::string name = (side == 0 ? "A, " : "B, ") + step_at(report, *moment.frames[side], moment.has_ended[side]);
             Element figure("figure");
             figure.add(Element("figcaption").say(name));
-            figure.add(floor_map({report.scenario, report.rasters, report.work_room, *moment.frames[side], text::show_clock(moment.at) + ", " + name}, {}));
+            figure.add(floor_map({report.scenario, report.rasters, report.work_room, *moment.frames[side], text::show_clock(moment.at) + ", " + name}, look));
             row.add(std::move(figure));
         }
         together.add(std::move(row));
