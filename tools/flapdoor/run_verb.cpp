@@ -111,7 +111,7 @@ std::string add_what_ifs(const std::vector<debrief::Inputs>& inputs, const std::
     std::string work;
     for (std::size_t i = 0; i < inputs.size(); ++i) {
         const auto begun = std::chrono::steady_clock::now();
-        ProgressLine line("What if");
+        ProgressLine line(to_say("What if: {} of {} rounds, about {} left"));
         debrief::WhatIfOrder order;
         order.threads = choice.threads > 0 ? choice.threads : usual_threads();
         for (std::uint64_t seed = 1; order.seeds.size() < choice.what_if_runs; ++seed)

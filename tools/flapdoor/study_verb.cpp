@@ -101,6 +101,7 @@ Result<std::vector<debrief::RepairedPlan>> repairs_for(const StudyChoice& choice
     if (!choice.asks_faults) return {};
     const auto reference = read_reference(choice.scenario, choice.reference, choice.books);
     if (!reference) return failed(reference.error());
+    fmt::print(stderr, "{}\n", say("Looking for what repairs each fault."));
     debrief::RepairedPlans found = debrief::repaired_plans(plans, *reference ? &**reference : nullptr, seed, threads);
     for (const auto& left_out : found.left_out)
         fmt::print(stderr, "{}\n", say_with("{}: fault {} is left out: {}.", say(plans[left_out.from].plan.title), left_out.fault, left_out.why));
