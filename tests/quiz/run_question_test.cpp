@@ -28,8 +28,8 @@ TEST_CASE("the first fault of the hurried crew is the card that the marking name
     CHECK(right == 1);
     const std::string why = in_english(question.why); // names the rule, with its reason
     CHECK(why.find('{') == std::string::npos);
-    const auto& broken = *std::find_if(played->sheet.broken.begin(), played->sheet.broken.end(), [&](const rules::SheetRule& rule) { return why.find(rule.says) != std::string::npos; });
-    CHECK(why.find(broken.reason) != std::string::npos);
+    CHECK(why.find(faults.front().rule->says) != std::string::npos);
+    CHECK(why.find(faults.front().rule->reason) != std::string::npos);
     CHECK(spot.moments.size() == 6);
     CHECK(mark(question, right_response(question)).is_right);
 }

@@ -169,7 +169,7 @@ private:
         job::WorkPlan mine = plan();
         const std::vector<std::size_t> where = places();
         for (std::size_t i = 0; i < where.size(); ++i) mine.cards[where[i]] = plan().cards[order_[i]];
-        mine.title = sitting_.who.empty() ? std::string(say("My order")) : sitting_.who;
+        mine.title = sitting_.who.empty() ? std::string(to_say("My order")) : sitting_.who; // said when shown
         const debrief::Inputs& careful = sitting_.drill->careful;
         job_ = std::make_unique<SideJob>(inputs_of(careful, careful.scenario, std::move(mine)), sitting_.seed);
     }
