@@ -24,7 +24,7 @@ using text::say;
 using text::say_with;
 using text::to_say;
 
-constexpr float strip_controls = 206.0F; // at 100 %, beside the section on a strip
+constexpr float strip_controls = 236.0F; // at 100 %, beside the section on a strip
 constexpr double square_foot = meters_per_foot * meters_per_foot;
 
 struct Variant {
@@ -193,11 +193,13 @@ void FlapView::set_heading(mechanics::Heading heading)
 void FlapView::controls(Ui& ui, std::string_view name, const FlapViewLook& look, const FlapStudy* study)
 {
     const std::string stem(name);
+    const float width = ui.width_left();
     const bool can_walk = look.can_pass && study != nullptr;
     const std::array<Option, 2> ways{{{"in", std::string(say("Walk in"))}, {"out", std::string(say("Walk out"))}}};
     auto chosen = static_cast<std::size_t>(heading_);
     if (choice_row(ui, stem + "/way", ways, chosen)) set_heading(static_cast<mechanics::Heading>(chosen));
-    ui.beside();
+    const bool is_narrow = width < ui.px(420.0F); // the slider then has a row of its own
+    if (!look.keeps_still || !is_narrow) ui.beside();
     if (!look.keeps_still) {
         const bool is_on = is_walking_;
         if (button(ui, stem + "/walk", "", {.icon = is_on ? Icon::pause : Icon::play, .is_enabled = can_walk, .hint = say("Somebody walks through")})) {
@@ -208,7 +210,7 @@ void FlapView::controls(Ui& ui, std::string_view name, const FlapViewLook& look,
             else
                 is_walking_ = true;
         }
-        ui.beside();
+        if (!is_narrow) ui.beside();
     }
     double seconds = now_.si;
     const double most = study != nullptr ? study->film.length().si : 1.0;
