@@ -22,8 +22,8 @@ namespace {
 constexpr std::array<std::string_view, 6> level_words{"none", "trace", "little", "some", "much", "most"};
 constexpr std::array<std::string_view, 6> level_ranges{"", to_say("below 1 %"), to_say("1 to 5 %"), to_say("5 to 20 %"), to_say("20 to 50 %"), to_say("over 50 %")};
 
-constexpr double width = 720.0, row_height = 28.0, bar_height = 14.0;
-constexpr double label_room = 170.0, word_room = 170.0, head = 40.0;
+constexpr double width = 740.0, row_height = 28.0, bar_height = 14.0;
+constexpr double label_room = 164.0, word_room = 248.0, head = 40.0;     // "la mayoría (mucho a la mayoría)" has to fit
 constexpr double step = (width - label_room - word_room) / 5.0;
 
 void draw_head(text::Element& drawing, double bottom)

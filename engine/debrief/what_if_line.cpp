@@ -5,6 +5,7 @@
 #include "rules/vocabulary.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
+#include "text/significant.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -23,7 +24,7 @@ std::string magnitude(double value, Compared what)
         case Compared::floor:
         case Compared::sill:
         case Compared::hall_floor: return text::show_short(Loading{value});
-        case Compared::breathed: return text::show(Density{value});
+        case Compared::breathed: return text::show(Density{text::round_to_digits(value, 2)});     // a single run knows no more
         case Compared::took: return text::show(Time{value});
     }
     return {};

@@ -16,7 +16,8 @@ struct Label {
 };
 
 /// Fields that read better with words of their own; the others are called by their keys.
-constexpr std::array<Label, 66> labels{{
+constexpr std::array<Label, 67> labels{{
+    {"by", to_say("By whom")},
     {"opening", to_say("Where")},
     {"vacuum", to_say("Vacuum")},
     {"sheeting", to_say("Sheeting")},
@@ -85,13 +86,13 @@ constexpr std::array<Label, 66> labels{{
     {"closure", to_say("How it is closed")},
 }};
 
+}
+
 std::string with_spaces(std::string_view key)
 {
     std::string words(key);
     std::replace(words.begin(), words.end(), '-', ' ');
     return words;
-}
-
 }
 
 std::string field_label(std::string_view key)

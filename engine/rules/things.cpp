@@ -226,6 +226,7 @@ std::string title_of_thing(const std::string& id, const Scenario& scenario)
     look_in(scenario.counters);
     look_in(scenario.components);
     look_in(scenario.crew);
+    look_in(scenario.supplies);
     return title && !title->empty() ? *title : id;
 }
 

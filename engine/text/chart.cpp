@@ -1,6 +1,7 @@
 #include "text/chart.hpp"
 
 #include "core/insist.hpp"
+#include "text/language.hpp"
 #include "text/ramp.hpp"
 #include "text/show.hpp"
 #include "text/svg.hpp"
@@ -128,7 +129,7 @@ Element bar_chart(const BarChart& chart)
     for (std::size_t i = 0; i < chart.levels.size(); ++i) draw_level(chart.levels[i], frame, 2.0 + top_of_levels * static_cast<double>(i), drawing);
     for (std::size_t i = 0; i < chart.bars.size(); ++i) draw_words(chart.bars[i], frame, middle(i), drawing);
     drawing.add(svg::line({frame.left, frame.top}, {frame.left, frame.bottom}).with("class", "axis"));
-    const std::string scale = chart.is_log ? " (each line ten times the one before)" : "";
+    const std::string scale = chart.is_log ? " " + std::string(say("(each line ten times the one before)")) : "";
     drawing.add(svg::label({(frame.left + frame.right) / 2.0, frame.bottom + 38.0}, chart.axis_title + scale, Anchor::middle, 12.0));
 
     Element figure("figure");

@@ -2,6 +2,7 @@
 #include "small_study.hpp"
 
 #include "debrief/page.hpp"
+#include "debrief/pathway_chart.hpp"
 #include "debrief/side_page.hpp"
 #include "debrief/what_if_chart.hpp"
 #include "debrief/what_if_line.hpp"
@@ -106,11 +107,13 @@ TEST_CASE("each mistake's what-if is told once, with figures of its own where it
     CHECK(harmful > 0);
 }
 
-TEST_CASE("no words of the chart of what-ifs run out of it, in any language")
+TEST_CASE("no words of a chart run out of it, in any language")
 {
     const auto language = GENERATE(text::Language::english, text::Language::spanish);
     const Speaking speaking(language);
-    const std::string chart = what_if_chart(full_report(), 15).html();
+    const bool is_of_ways = GENERATE(false, true);
+    const std::vector<PathwayBand> widest{{dust::Pathway::return_air, {0.3, 0.6, 0.9, 20}, {}, 1}, {dust::Pathway::seam, {0.0, 0.1, 0.9, 20}, {}, 2}, {dust::Pathway::sheeting_removal, {0.0, 0.1, 0.9, 20}, {}, 0}};
+    const std::string chart = (is_of_ways ? pathway_chart(widest) : what_if_chart(full_report(), 15)).html();
     const double width = html_checks::number_of(html_checks::tags(chart, "svg").front(), "width");
     std::size_t words = 0;
     for (std::size_t at = chart.find("<text "); at != std::string::npos; at = chart.find("<text ", at + 1)) {

@@ -198,7 +198,7 @@ TEST_CASE("only_by: everybody who takes part has the role")
     job.at("inspect").by = {"ana", "ben"};
     CHECK(ruling(certified, job) == Ruling::broken);
     job.at("inspect").by = {"ben"};
-    CHECK(what(certified, job) == "Card 41 (Inspect by eye) was carried out by Ben; it asks for certified-renovator.");
+    CHECK(what(certified, job) == "Card 41 (Inspect by eye) was carried out by Ben; it asks for certified renovator.");
     CHECK(ruling(certified, good_job().without("inspect")) == Ruling::not_applicable);
     const std::string trained = R"(when = { only_by = { cards = { hands = "trained" }, role = "trained-worker" } })";
     CHECK(ruling(trained, good_job()) == Ruling::kept);
@@ -284,7 +284,7 @@ TEST_CASE("never: forbidden cards, forbidden ways of doing one, forbidden measur
     CHECK(ruling(outward, good_job().without("fold")) == Ruling::not_applicable);
     job.step<job::FoldSheeting>("fold").dirty_side = job::DirtySide::outward;
     CHECK(ruling(outward, job) == Ruling::broken);
-    CHECK(what(outward, job) == "Card 30 (Fold the sheeting): dirty-side outward must never be.");
+    CHECK(what(outward, job) == "Card 30 (Fold the sheeting): “dirty side: outward” must never be.");
     CHECK(ruling(R"(when = { never = "sweep-floor" })", good_job()) == Ruling::kept);
     CHECK(ruling(R"(when = { never = "sweep-floor" })", good_job().add_after("tools", {"sweep", job::SweepFloor{{"broom"}}})) == Ruling::broken);
     const std::string release = R"(when = { never = { measured = "visible-release", is = true } })";

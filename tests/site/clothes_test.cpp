@@ -14,8 +14,6 @@ namespace {
 
 using dust::SizeClass;
 
-Worker& lee(Trial& trial) { return worker(trial.site, {"lee"}); }
-
 /// Work has begun, and every free patch of the bedroom's floor carries the same.
 struct Dusty {
     Trial trial;

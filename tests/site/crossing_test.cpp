@@ -8,7 +8,7 @@ namespace flapdoor::site {
 
 namespace {
 
-constexpr dust::SizeClass fine = dust::SizeClass::um_1;
+constexpr dust::SizeClass one_micron = dust::SizeClass::um_1;
 
 /// Share of the room's mixed dust that one passage out takes along, as a volume.
 double swapped(const std::string& flap, double uncertain = 1.0)
@@ -18,11 +18,11 @@ double swapped(const std::string& flap, double uncertain = 1.0)
     if (!flap.empty()) trial.then("do = \"hang-flap\", opening = \"door\", sheeting = \"poly\"" + flap);
     trial.site.uncertain.passage = uncertain;
     const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
-    strew(trial.site, floor, 0, fine, 1.0_g);
-    raise_into_air(trial.site, trial.site.surfaces[floor].free(0, fine), trial.site.work_room, fine, trial.site.surfaces[floor].patches[0].free[fine]);
+    strew(trial.site, floor, 0, one_micron, 1.0_g);
+    raise_into_air(trial.site, trial.site.surfaces[floor].free(0, one_micron), trial.site.work_room, one_micron, trial.site.surfaces[floor].patches[0].free[one_micron]);
     leave(trial.site, worker(trial.site, {"lee"}), false);
     audit(trial.site);
-    const Picograms out = trial.site.ledger.crossed(dust::Pathway::doorway)[fine].dust;
+    const Picograms out = trial.site.ledger.crossed(dust::Pathway::doorway)[one_micron].dust;
     return mass(out) / 1.0_g * trial.site.room().volume.si;
 }
 

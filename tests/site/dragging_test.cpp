@@ -7,7 +7,7 @@ namespace flapdoor::site {
 
 namespace {
 
-constexpr dust::SizeClass fine = dust::SizeClass::um_10;
+constexpr dust::SizeClass ten_microns = dust::SizeClass::um_10;
 
 struct Dragged {
     Trial trial;
@@ -23,7 +23,7 @@ struct Dragged {
     }
     void strew_floor()
     {
-        for (std::size_t p = 0; p < trial.site.surfaces[floor].patches.size(); ++p) strew(trial.site, floor, p, fine, 0.01_g);
+        for (std::size_t p = 0; p < trial.site.surfaces[floor].patches.size(); ++p) strew(trial.site, floor, p, ten_microns, 0.01_g);
     }
 };
 
@@ -55,8 +55,8 @@ TEST_CASE("a dusty bag leaves a trail on a clean floor", "[bags]")
 {
     Dragged dragged;
     Bag& bag = dragged.bag();
-    strew(dragged.trial.site, dragged.floor, 0, fine, 1.0_g);
-    dragged.trial.site.ledger.move(dragged.trial.site.surfaces[dragged.floor].free(0, fine), bag.skin.free(fine), fine, {picograms(1.0_g), part(picograms(1.0_g), 0.01)});
+    strew(dragged.trial.site, dragged.floor, 0, ten_microns, 1.0_g);
+    dragged.trial.site.ledger.move(dragged.trial.site.surfaces[dragged.floor].free(0, ten_microns), bag.skin.free(ten_microns), ten_microns, {picograms(1.0_g), part(picograms(1.0_g), 0.01)});
     dragged.go();
     std::size_t dirtied = 0;
     for (const dust::Load& load : dragged.trial.site.surfaces[dragged.floor].patches) dirtied += dust::total(load).is_zero() ? 0 : 1;
@@ -70,7 +70,7 @@ TEST_CASE("dragging a bag out alone leaves more in the passage than carrying it 
     const auto left_by_bag = [](const char* by) {
         Trial trial;
         const std::size_t floor = surface_named(trial.site, "Back bedroom, floor");
-        for (std::size_t p = 0; p < trial.site.surfaces[floor].patches.size(); ++p) strew(trial.site, floor, p, fine, 0.01_g);
+        for (std::size_t p = 0; p < trial.site.surfaces[floor].patches.size(); ++p) strew(trial.site, floor, p, ten_microns, 0.01_g);
         trial.then("do = \"bag-debris\", bag = \"bag-1\", kind = \"heavy-bags\", fill = 0.6").after("close-bag-1");
         trial.then(std::string("do = \"carry-out\", bag = \"bag-1\", opening = \"door\", by = ") + by);
         return dust::total(trial.site.ledger.crossed(dust::Pathway::bag)).dust;

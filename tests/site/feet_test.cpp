@@ -17,8 +17,6 @@ namespace {
 
 constexpr dust::SizeClass fine = dust::SizeClass::um_5;
 
-Worker& lee(Trial& trial) { return worker(trial.site, {"lee"}); }
-
 /// Dust onto both soles, half on each, by way of the floor.
 void load_soles(Trial& trial, Mass amount)
 {

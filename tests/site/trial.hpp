@@ -63,6 +63,9 @@ public:
     Site site;
 };
 
+/// The worker of the shipped scenario who does most of the work.
+inline Worker& lee(Trial& trial) { return worker(trial.site, {"lee"}); }
+
 /// The first surface of that name.
 inline std::size_t surface_named(const Site& site, const std::string& name)
 {

@@ -35,7 +35,7 @@ sf::Event key(bool is_down, sf::Keyboard::Key code, bool has_shift = false)
     return event;
 }
 
-sf::Event text(sf::Uint32 code)
+sf::Event typed(sf::Uint32 code)
 {
     sf::Event event{};
     event.type = sf::Event::TextEntered;
@@ -96,7 +96,7 @@ TEST_CASE("a key that the library cannot name does no harm, and what it writes a
 {
     Bridge bridge({100.0F, 100.0F});
     bridge.feed(key(true, sf::Keyboard::Unknown)); // -1, as every accented key sends
-    bridge.feed(text(0x00E1));
+    bridge.feed(typed(0x00E1));
     bridge.feed(key(false, sf::Keyboard::Unknown));
     const FrameInput seen = bridge.next_frame(tick);
     CHECK(seen.pressed.empty());
@@ -132,11 +132,11 @@ TEST_CASE("quick typing keeps its order: a letter, backspace, another letter")
 {
     Bridge bridge({100.0F, 100.0F});
     bridge.feed(key(true, sf::Keyboard::A));
-    bridge.feed(text('a'));
+    bridge.feed(typed('a'));
     bridge.feed(key(true, sf::Keyboard::Backspace));
-    bridge.feed(text(8));
+    bridge.feed(typed(8));
     bridge.feed(key(true, sf::Keyboard::B));
-    bridge.feed(text('b'));
+    bridge.feed(typed('b'));
 
     std::u32string written;
     for (int i = 0; i < 4; ++i) {
@@ -151,7 +151,7 @@ TEST_CASE("quick typing keeps its order: a letter, backspace, another letter")
 TEST_CASE("control characters are keys, not text")
 {
     Bridge bridge({100.0F, 100.0F});
-    for (const sf::Uint32 code : {8U, 9U, 13U, 27U, 127U}) bridge.feed(text(code));
+    for (const sf::Uint32 code : {8U, 9U, 13U, 27U, 127U}) bridge.feed(typed(code));
     CHECK(bridge.next_frame(tick).typed.empty());
 }
 

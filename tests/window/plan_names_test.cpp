@@ -1,6 +1,7 @@
 // Names of people, things and rooms on the plan never lie on each other.
 #include "played_run.hpp"
 #include "played_shell.hpp"
+#include "speaking.hpp"
 
 #include "window/drawing/name_places.hpp"
 
@@ -13,11 +14,6 @@ using namespace flapdoor;
 using namespace flapdoor::window;
 
 namespace {
-
-struct Speaking {
-    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
-    ~Speaking() { text::speak(text::Language::english); }
-};
 
 std::vector<Spot> names_on(const Ui& ui)
 {

@@ -1,4 +1,5 @@
 #include "played_run.hpp"
+#include "speaking.hpp"
 
 #include "text/language.hpp"
 
@@ -11,12 +12,6 @@ using namespace flapdoor;
 using namespace flapdoor::window;
 
 namespace {
-
-/// Speaks a language while it lives.
-struct Speaking {
-    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
-    ~Speaking() { text::speak(text::Language::english); }
-};
 
 /// In none of the lists that scroll.
 bool is_fixed(const Spot& spot) { return spot.role != Role::card && spot.role != Role::row; }

@@ -2,6 +2,7 @@
 #include "look.hpp"
 #include "played_run.hpp"
 #include "played_shell.hpp"
+#include "speaking.hpp"
 
 #include "quiz/bank.hpp"
 #include "quiz/making/posing.hpp"
@@ -13,11 +14,6 @@ using namespace flapdoor;
 using namespace flapdoor::window;
 
 namespace {
-
-struct Speaking {
-    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
-    ~Speaking() { text::speak(text::Language::english); }
-};
 
 /// A shell over the shipped drills whose own folder is empty.
 struct Shown {

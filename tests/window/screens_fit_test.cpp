@@ -1,6 +1,7 @@
 // No word is cut off and no two controls lie on each other, on every screen, at every text size, in both languages.
 #include "played_run.hpp"
 #include "played_shell.hpp"
+#include "speaking.hpp"
 
 #include "quiz/bank.hpp"
 #include "quiz/sitting.hpp"
@@ -62,11 +63,6 @@ const std::vector<Named>& screens()
     };
     return all;
 }
-
-struct Speaking {
-    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
-    ~Speaking() { text::speak(text::Language::english); }
-};
 
 std::string joined(const std::vector<std::string>& words)
 {

@@ -2,6 +2,7 @@
 #include "look.hpp"
 #include "played_run.hpp"
 #include "played_shell.hpp"
+#include "speaking.hpp"
 
 #include "window/run/dust_pictures.hpp"
 #include "window/run/hung_flap.hpp"
@@ -15,11 +16,6 @@ using namespace flapdoor;
 using namespace flapdoor::window;
 
 namespace {
-
-struct Speaking {
-    explicit Speaking(text::Language language) { text::speak(language, FLAPDOOR_CATALOGS); }
-    ~Speaking() { text::speak(text::Language::english); }
-};
 
 double feet(double meters) { return meters / (1.0_ft).si; }
 

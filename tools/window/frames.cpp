@@ -1,5 +1,6 @@
 #include "window/show.hpp"
 
+#include "window/base/clock.hpp"
 #include "window/class_room/class_room.hpp"
 #include "window/drawing/cloud.hpp"
 #include "window/drawing/heat_map.hpp"
@@ -26,12 +27,10 @@ namespace {
 
 constexpr unsigned width = 1280;
 constexpr unsigned height = 800;
-constexpr int frames_to_settle = 10;
+constexpr int frames_before_measuring = 10;
 constexpr int frames_measured = 120;
 constexpr int map_cells = 256;
 constexpr std::size_t point_count = 100000;
-
-double seconds_now() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
 
 /// A map in which every cell changes from frame to frame.
 HeatGrid moving_map(int frame)
@@ -90,7 +89,7 @@ Times measured(const Scene& scene, Ui& ui, sf::RenderWindow& window, Painter& pa
     std::vector<double> times;
     FrameInput input;
     input.size = {static_cast<float>(width), static_cast<float>(height)};
-    for (int frame = 0; frame < frames_to_settle + frames_measured; ++frame) {
+    for (int frame = 0; frame < frames_before_measuring + frames_measured; ++frame) {
         for (sf::Event event{}; window.pollEvent(event);) {}
         const double before = seconds_now();
         ui.begin_frame(input);
@@ -98,7 +97,7 @@ Times measured(const Scene& scene, Ui& ui, sf::RenderWindow& window, Painter& pa
         ui.end_frame();
         painter.paint(ui, window);
         window.display();
-        if (frame >= frames_to_settle) times.push_back((seconds_now() - before) * 1000.0);
+        if (frame >= frames_before_measuring) times.push_back((seconds_now() - before) * 1000.0);
     }
     std::sort(times.begin(), times.end());
     return {times[times.size() / 2], times[times.size() * 95 / 100]};

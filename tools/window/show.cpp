@@ -1,5 +1,6 @@
 #include "window/show.hpp"
 
+#include "window/base/clock.hpp"
 #include "window/own_ui.hpp"
 #include "window/stage/bridge.hpp"
 #include "window/stage/painter.hpp"
@@ -22,8 +23,6 @@ constexpr unsigned first_height = 900;
 constexpr unsigned least_width = 1024;
 constexpr unsigned least_height = 700;
 constexpr double settling = 0.8; // s after the last event during which frames are drawn: a hint may still come up
-
-double seconds_now() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
 
 /// The window with its one loop: events in, a frame out.
 class Stage {

@@ -1,4 +1,5 @@
 #include "debrief/wording.hpp"
+#include "job/card_words.hpp"
 #include "job/step.hpp"
 #include "rules/layers.hpp"
 #include "rules/rule.hpp"
@@ -47,13 +48,6 @@ void print(std::string_view where, std::string_view text)
     fmt::print("#: {}\nmsgid {}\nmsgstr \"\"\n\n", where, quoted(text));
 }
 
-std::string with_spaces(std::string_view word)
-{
-    std::string words(word);
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
-
 template <class E>
 void print_words(std::string_view where)
 {
@@ -83,15 +77,17 @@ void print_vocabulary()
     for (const rules::StepWords& step : rules::step_words())
         for (const rules::ParameterWords& parameter : step.parameters) {
             print("engine/job/steps", parameter.name);
+            print("engine/job/steps", job::with_spaces(parameter.name));
             for (const std::string_view word : parameter.words) {
                 print("engine/job/steps", word);
-                print("engine/job/steps", with_spaces(word));
+                print("engine/job/steps", job::with_spaces(word));
             }
         }
     print_words<rules::LayerChange>("engine/rules/layers.hpp");
     print_words<job::Phase>("engine/job/step_kind.hpp");
     print_words<job::OpeningKindOf>("engine/job/building.hpp");
     print_words<job::Role>("engine/job/contents.hpp");
+    for (const std::string_view role : Words<job::Role>::words) print("engine/job/contents.hpp", job::with_spaces(role));
     print_words<rules::RuleClass>("engine/rules/rule.hpp");
     print_words<dust::Pathway>("engine/dust/ledger.hpp");
 }

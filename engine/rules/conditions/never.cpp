@@ -1,5 +1,6 @@
 #include "rules/conditions/never.hpp"
 
+#include "job/card_words.hpp"
 #include "rules/telling.hpp"
 #include "rules/vocabulary.hpp"
 #include "text/language.hpp"
@@ -23,13 +24,18 @@ Spot subject_of(const Spot& spot)
     return subject;
 }
 
+text::Sentence told_value(const std::string& value)
+{
+    if (value.empty()) return to_say("none");
+    if (value == "true" || value == "false") return value == "true" ? to_say("yes") : to_say("no");
+    return job::with_spaces(value);
+}
+
 text::Sentence details(const Spot& spot, const job::LogEntry& entry)
 {
     text::Sentence told;
-    for (const Match& match : spot.with.all) {
-        const std::string value = job::parameter(entry, match.parameter);
-        told = joined(std::move(told), {"{} {}", {match.parameter, value.empty() ? text::Sentence(to_say("none")) : text::Sentence(value)}});
-    }
+    for (const Match& match : spot.with.all)
+        told = joined(std::move(told), {to_say("“{}: {}”"), {job::with_spaces(match.parameter), told_value(job::parameter(entry, match.parameter))}});
     if (const MeasureWords* words = find_measure_words(spot.measured)) told = joined(std::move(told), words->title);
     return told.empty() ? told : text::Sentence(": {}", {told});
 }

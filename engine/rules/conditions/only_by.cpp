@@ -1,5 +1,6 @@
 #include "rules/conditions/only_by.hpp"
 
+#include "job/card_words.hpp"
 #include "rules/telling.hpp"
 #include "rules/things.hpp"
 
@@ -38,7 +39,7 @@ Judgement judge(const OnlyBy& condition, const Evidence& evidence, const std::st
             // Roles count down from the certified renovator.
             if (role_at(person, card.start, evidence) <= condition.role) continue;
             judgement.break_by({card.entry, -1, {}, person.name, card.start,
-                                sentence("{0} was carried out by {1}; it asks for {2}.", card_text(evidence, card.entry), title_of_thing(person.name, evidence.scenario()), word_of(condition.role))});
+                                sentence("{0} was carried out by {1}; it asks for {2}.", card_text(evidence, card.entry), title_of_thing(person.name, evidence.scenario()), job::with_spaces(word_of(condition.role)))});
         }
     }
     return judgement;

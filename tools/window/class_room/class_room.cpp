@@ -23,8 +23,6 @@ namespace {
 using text::say;
 using text::say_with;
 
-const Color grain = color(0x5B4A36);
-
 std::string legend_unit(ViewKind view) { return std::string(view == ViewKind::airborne ? air_unit : loading_unit); }
 
 }
@@ -65,7 +63,7 @@ void ClassRoom::plan(Ui& ui, const Box& box, bool keeps_still)
             Board board{ui.canvas(), view, ui};
             const auto clip = board.canvas.clipped_to(rest);
             static const std::vector<PictureId> none;
-            const std::vector<PictureId>& pictures = view_ == ViewKind::airborne ? none : dust_.of(ui.pictures(), *played_, moment.frame, view_, grain);
+            const std::vector<PictureId>& pictures = view_ == ViewKind::airborne ? none : dust_.of(ui.pictures(), *played_, moment.frame, view_, grain_color);
             draw_site(board, *played_, moment, {rest, view_, !keeps_still}, pictures);
         }
         Canvas canvas = ui.canvas();

@@ -21,8 +21,6 @@ namespace {
 using text::say;
 using text::say_with;
 
-const Color grain = color(0x5B4A36);
-
 void draw_run(Ui& ui, Box box, const Story& story, Time now, const ScreenState& state, std::string_view title, DustPictures& dust)
 {
     const Moment moment = moment_of(story, std::clamp(now, story.start, story.end), !state.keeps_still);
@@ -38,7 +36,7 @@ void draw_run(Ui& ui, Box box, const Story& story, Time now, const ScreenState& 
     Board board{ui.canvas(), view, ui};
     const auto clip = board.canvas.clipped_to(box);
     static const std::vector<PictureId> none;
-    const std::vector<PictureId>& pictures = state.view == ViewKind::airborne ? none : dust.of(ui.pictures(), story, moment.frame, state.view, grain);
+    const std::vector<PictureId>& pictures = state.view == ViewKind::airborne ? none : dust.of(ui.pictures(), story, moment.frame, state.view, grain_color);
     draw_site(board, story, moment, {box, state.view, !state.keeps_still}, pictures);
 }
 

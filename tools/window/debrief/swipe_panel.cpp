@@ -20,14 +20,12 @@ namespace {
 using text::say;
 
 constexpr double key_step = 0.05;
-const Color grain = color(0x5B4A36);
-
 void draw_side(Ui& ui, const Box& window, const Box& part, const PaperView& view, const Story& story, const Moment& moment, const PlanLook& look, DustPictures& dust)
 {
     Board board{ui.canvas(), view, ui};
     const auto clip = board.canvas.clipped_to(part);
     static const std::vector<PictureId> none;
-    const std::vector<PictureId>& pictures = look.view == ViewKind::airborne ? none : dust.of(ui.pictures(), story, moment.frame, look.view, grain);
+    const std::vector<PictureId>& pictures = look.view == ViewKind::airborne ? none : dust.of(ui.pictures(), story, moment.frame, look.view, grain_color);
     board.canvas.fill_box(part, ui.theme().sheet);
     draw_site(board, story, moment, {window, look.view, look.shows_points}, pictures);
 }

@@ -8,6 +8,7 @@
 
 #include "text/language.hpp"
 #include "text/show.hpp"
+#include "text/unit_sizes.hpp"
 
 #include <algorithm>
 #include <array>
@@ -21,15 +22,13 @@ using site::BagMove;
 using text::say;
 using text::say_with;
 
-constexpr std::array<std::string_view, site::bag_move_count> move_names{"press-gently", "press-hard", "draw-air", "twist", "fold",
-                                                                         "tape",         "loop",       "knot",     "vacuum-outside"};
-constexpr double inch = 0.0254;
-constexpr double fill_step = 0.05;
+constexpr std::array<std::string_view, site::bag_move_count> bag_move_names{"press-gently", "press-hard", "draw-air", "twist", "fold",
+                                                                             "tape",         "loop",       "knot",     "vacuum-outside"};
 
 MoveFace face_of(const site::BagInHand& in_hand, BagMove move)
 {
     const auto refusal = site::why_not(in_hand, move);
-    return {std::string(move_names[static_cast<std::size_t>(move)]), std::string(say(site::title_of(move))), std::string(say(site::how_to(move))),
+    return {std::string(bag_move_names[static_cast<std::size_t>(move)]), std::string(say(site::title_of(move))), std::string(say(site::how_to(move))),
             refusal ? std::string(say(*refusal)) : std::string{}, false};
 }
 
@@ -119,11 +118,11 @@ CloseUpEnd BagCloseUp::sheet(Ui& ui, const Box& box)
         fault_notes(ui, handled.faults);
         if (is_looked_over_ && handled.faults.empty()) mark(ui, Standing::good, say("Closed as taught"));
         if (make_a_move(ui, in_hand_.moves, site::bag_move_count, [&](auto move) { return face_of(in_hand_, move); })) is_looked_over_ = false;
-        double twist = std::round(in_hand_.twist.si / inch);
+        double twist = std::round(in_hand_.twist.si / text::inch);
         const bool is_taped = std::find(in_hand_.moves.begin(), in_hand_.moves.end(), BagMove::tape) != in_hand_.moves.end();
         if (slider(ui, "bag/twist", say("Twisted neck"), twist,
                    {.least = 2.0, .most = 14.0, .step = 1.0, .is_enabled = !is_taped, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
-            in_hand_.twist = Length{twist * inch};
+            in_hand_.twist = Length{twist * text::inch};
         end = play_buttons(ui, in_hand_.moves, is_looked_over_, say("Use it so"));
     });
     return end;

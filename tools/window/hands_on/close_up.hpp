@@ -12,6 +12,9 @@
 
 namespace flapdoor::window {
 
+/// By how much a bag is filled more or less with one press of a key.
+inline constexpr double fill_step = 0.05;
+
 /// How a close-up ended in this frame.
 enum class CloseUpEnd : int { goes_on, taken, left };
 

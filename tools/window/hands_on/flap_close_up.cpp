@@ -9,6 +9,7 @@
 
 #include "text/language.hpp"
 #include "text/show.hpp"
+#include "text/unit_sizes.hpp"
 
 #include <algorithm>
 #include <array>
@@ -22,9 +23,8 @@ using site::FlapMove;
 using text::say;
 using text::say_with;
 
-constexpr std::array<std::string_view, site::flap_move_count> move_names{"fold-slack", "tape-first", "cut-slit", "hang-second", "put-in-dowel"};
+constexpr std::array<std::string_view, site::flap_move_count> flap_move_names{"fold-slack", "tape-first", "cut-slit", "hang-second", "put-in-dowel"};
 
-constexpr double inch = 0.0254;
 constexpr double most_gap = 30.0;   // in
 constexpr double most_foot = 24.0;
 constexpr double gap_step = 1.0;
@@ -32,11 +32,11 @@ constexpr double gap_step = 1.0;
 MoveFace face_of(const site::FlapInHand& in_hand, FlapMove move)
 {
     const auto refusal = site::why_not(in_hand, move);
-    return {std::string(move_names[static_cast<std::size_t>(move)]), std::string(say(site::title_of(move))), std::string(say(site::how_to(move))),
+    return {std::string(flap_move_names[static_cast<std::size_t>(move)]), std::string(say(site::title_of(move))), std::string(say(site::how_to(move))),
             refusal ? std::string(say(*refusal)) : std::string{}, false};
 }
 
-double whole_inches(Length length) { return std::round(length.si / inch); }
+double whole_inches(Length length) { return std::round(length.si / text::inch); }
 
 }
 
@@ -75,9 +75,9 @@ void FlapCloseUp::drawing(Ui& ui, const Box& box)
         const HandleMove move = handle(ui, "flap/hem", at,
                                        {.label = say("Hem of the second sheet above the floor"), .value = value, .way = HandleWay::upright, .hint = say("Drag, or arrow up and down: one inch")});
         double inches = whole_inches(in_hand_.gap);
-        if (move.touch.is_held) inches = std::round(view.paper(ui.input().mouse).y / inch);
+        if (move.touch.is_held) inches = std::round(view.paper(ui.input().mouse).y / text::inch);
         inches = std::clamp(inches + gap_step * move.up, 0.0, most_gap);
-        if (inches != whole_inches(in_hand_.gap)) in_hand_.gap = Length{inches * inch};
+        if (inches != whole_inches(in_hand_.gap)) in_hand_.gap = Length{inches * text::inch};
     }
 }
 
@@ -93,11 +93,11 @@ CloseUpEnd FlapCloseUp::sheet(Ui& ui, const Box& box)
         double foot = whole_inches(in_hand_.slit_foot);
         if (slider(ui, "flap/slit-foot", say("Slit ends above the floor"), foot,
                    {.most = most_foot, .step = 1.0, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
-            in_hand_.slit_foot = Length{foot * inch};
+            in_hand_.slit_foot = Length{foot * text::inch};
         double gap = whole_inches(in_hand_.gap);
         if (slider(ui, "flap/gap", say("Dowel above the floor"), gap,
                    {.most = most_gap, .step = gap_step, .show = [](double in) { return say_with("{} in", text::show_number(in, 3)); }}))
-            in_hand_.gap = Length{gap * inch};
+            in_hand_.gap = Length{gap * text::inch};
         end = play_buttons(ui, in_hand_.moves, is_looked_over_, say("Use it so"));
     });
     return end;

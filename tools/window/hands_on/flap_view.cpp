@@ -239,7 +239,7 @@ void FlapView::play_strip(Ui& ui, const Box& box, const FlapViewLook& look)
 {
     const FlapStudy* study = go_on(ui, look.door, look);
     Box rest = box;
-    draw_section(ui, cut_left(rest, std::min(box.height(), std::max(box.width() - ui.px(strip_controls + 12.0F), box.width() * 0.4F))), look, look.door, study, now_, heading_ == mechanics::Heading::into_room);
+    draw_section(ui, cut_left(rest, std::min(box.height(), std::max(box.width() - ui.px(strip_controls + 12.0F), box.width() * 0.3F))), look, look.door, study, now_, heading_ == mechanics::Heading::into_room);
     cut_left(rest, ui.px(12.0F));
     ui.open_panel("strip-flap", rest, 0.0F, true);
     controls(ui, "strip-flap", look, study);

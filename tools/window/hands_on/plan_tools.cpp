@@ -2,6 +2,7 @@
 
 #include "window/drawing/dimension.hpp"
 #include "window/hands_on/bag_picture.hpp"
+#include "window/hands_on/close_up.hpp"
 #include "window/hands_on/plan_targets.hpp"
 #include "window/run/cells.hpp"
 #include "window/run/moment.hpp"
@@ -28,7 +29,6 @@ using text::say_with;
 
 constexpr double half_foot = 0.1524;    // m: one arrow key
 constexpr double most_reach = 40.0 * meters_per_foot;
-constexpr double fill_step = 0.05;
 constexpr double point_spacing = 0.30;  // m between points of a drawn way
 constexpr Length shown_cell{0.1};
 

@@ -4,6 +4,7 @@
 #include "job/card_words.hpp"
 #include "text/language.hpp"
 #include "text/show.hpp"
+#include "text/unit_sizes.hpp"
 #include "window/run/phrases.hpp"
 #include "window/widgets/chips.hpp"
 #include "window/widgets/field.hpp"
@@ -21,8 +22,6 @@ namespace {
 
 using text::say;
 
-constexpr double inch = 0.0254;
-constexpr double foot = 0.3048;
 
 /// Rising steps: each entry says how far apart values lie from there on.
 struct Pace {
@@ -42,7 +41,7 @@ std::vector<double> paced(double least, double most, std::span<const Pace> paces
     return values;
 }
 
-constexpr std::array<Pace, 4> lengths{{{0.0, inch}, {1.0 * foot, 3.0 * inch}, {4.0 * foot, 6.0 * inch}, {16.0 * foot, 1.0 * foot}}};
+constexpr std::array<Pace, 4> lengths{{{0.0, text::inch}, {1.0 * text::foot, 3.0 * text::inch}, {4.0 * text::foot, 6.0 * text::inch}, {16.0 * text::foot, 1.0 * text::foot}}};
 constexpr std::array<Pace, 5> times{{{0.0, 60.0}, {300.0, 300.0}, {3600.0, 900.0}, {14400.0, 3600.0}, {86400.0, 14400.0}}};
 constexpr std::array<Pace, 4> wholes{{{0.0, 1.0}, {30.0, 5.0}, {60.0, 30.0}, {365.0, 365.0}}};
 

@@ -30,7 +30,6 @@ using text::say;
 using text::say_with;
 using text::to_say;
 
-constexpr std::size_t first_speed = 2; // in playing_speeds: twenty minutes in two seconds
 
 bool is_ready(const auto& future) { return future.valid() && future.wait_for(std::chrono::seconds(0)) == std::future_status::ready; }
 
@@ -45,7 +44,7 @@ RoomScreen::RoomScreen(Shell& shell, Sitting sitting, job::Scenario taken, std::
     : shell_(shell), sitting_(std::move(sitting)), attempt_(taken, sitting_.seed, 30.0_s, leave_behind),
       live_(begun(sitting_, taken), attempt_, sitting_.mode != Mode::marked), playback_(*live_.story())
 {
-    playback_.set_speed(first_speed);
+    playback_.set_speed(calm_speed);
     for (const job::Person& person : taken.crew) team_.push_back(person.id);
     if (!resumed || resumed->plan.cards.empty()) return;
     expected_state_ = resumed->kept.state;

@@ -11,13 +11,13 @@ constexpr double arm = 0.60;       // m from the hand to the spot that is looked
 constexpr double nearest = 0.12;   // m from the hand to where the light begins
 constexpr double farthest = 1.20;  // m from the hand, where it ends
 constexpr double half_width = 0.05; // m at the hand
-constexpr double spread = 0.32;    // m to each side for each meter
+constexpr double beam_spread = 0.32;    // m to each side for each meter
 const Color light = color(0xFFE9A8);
 
 PaperPoint edge(const Beam& beam, double off, double side)
 {
     const PaperPoint way = along(beam.hand, beam.spot);
-    return beam.hand + way * off + left_of(way) * (side * (half_width + spread * off));
+    return beam.hand + way * off + left_of(way) * (side * (half_width + beam_spread * off));
 }
 
 }
@@ -36,7 +36,7 @@ bool Beam::lights(PaperPoint p) const
     const PaperPoint off = p - hand;
     const double ahead = off.x * way.x + off.y * way.y;
     const double aside = std::abs(off.x * way.y - off.y * way.x);
-    return ahead >= nearest && ahead <= farthest && aside <= half_width + spread * ahead;
+    return ahead >= nearest && ahead <= farthest && aside <= half_width + beam_spread * ahead;
 }
 
 Beam beam_on(PaperPoint spot) { return {spot - PaperPoint{0.0, arm}, spot}; }

@@ -8,6 +8,7 @@ namespace flapdoor::window {
 
 /// Times faster than the clock.
 inline constexpr std::array<int, 4> playing_speeds{30, 120, 600, 2400};
+inline constexpr std::size_t calm_speed = 2;    ///< of these: twenty minutes in two seconds
 
 /// Where the story is, and how it goes on.
 class Playback {

@@ -15,7 +15,6 @@ namespace flapdoor::window {
 
 namespace {
 
-constexpr double standing_height = 1.72; // m
 
 bool is_end_wall(const Section& section, job::WallSide wall)
 {

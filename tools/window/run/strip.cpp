@@ -10,6 +10,7 @@ namespace {
 
 using text::say;
 using text::to_say;
+using text::to_say_of;
 
 constexpr int strip_count = 6;
 constexpr float plan_width = 96.0F; // of the key plan, at 100 %
@@ -18,8 +19,8 @@ constexpr float bar = 25.0F;        // depth of a wall to be pressed
 /// What stands for a wall on the key plan: the first letter of its point of the compass.
 std::string_view letter(job::WallSide side)
 {
-    constexpr std::array<std::string_view, 4> letters{to_say("S"), to_say("E"), to_say("N"), to_say("W")};
-    return say(letters[static_cast<std::size_t>(side)]);
+    constexpr std::array<std::string_view, 4> letters{to_say_of("compass", "S"), to_say_of("compass", "E"), to_say_of("compass", "N"), to_say_of("compass", "W")};
+    return text::say_of("compass", letters[static_cast<std::size_t>(side)]);
 }
 
 Box wall_box(const Box& plan, float depth, job::WallSide side)

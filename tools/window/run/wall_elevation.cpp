@@ -24,7 +24,6 @@ namespace flapdoor::window {
 
 namespace {
 
-constexpr double standing_height = 1.72; // m
 constexpr double at_the_wall = 0.75;     // m: things that begin nearer stand against it
 constexpr double foot_strip = 0.30;      // m of floor whose dust is shown at the foot
 constexpr double casing = 0.09;          // m around a door or window

@@ -22,7 +22,6 @@ using text::say;
 using text::say_with;
 using text::to_say;
 
-constexpr std::size_t first_speed = 2; // in playing_speeds
 
 /// A hurried crew is watched; moments are marked at which something goes wrong; the end tells which did.
 class SpotScreen final : public Screen {
@@ -78,7 +77,7 @@ private:
         happenings_ = std::exchange(story_->happenings, {}); // nothing is told before the end
         story_->hides_faults = true;
         playback_.emplace(*story_);
-        playback_->set_speed(first_speed);
+        playback_->set_speed(calm_speed);
     }
 
     void wait(Ui& ui, const Layout& layout)
