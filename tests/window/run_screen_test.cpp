@@ -16,11 +16,14 @@ namespace {
 /// In none of the lists that scroll.
 bool is_fixed(const Spot& spot) { return spot.role != Role::card && spot.role != Role::row; }
 
+/// Of the plan itself: names and figures may lie on it.
+bool is_drawn(const Spot& spot) { return spot.role == Role::drawing || spot.name.rfind("plan/wall/", 0) == 0 || spot.name.rfind("plan/beam", 0) == 0; }
+
 std::vector<Spot> fixed_controls(const PlayedRun& run)
 {
     std::vector<Spot> controls;
     for (const Spot& spot : run.stage.ui->spots())
-        if (is_fixed(spot) && spot.role != Role::panel && spot.role != Role::drawing) controls.push_back(spot);
+        if (is_fixed(spot) && spot.role != Role::panel && !is_drawn(spot)) controls.push_back(spot);
     return controls;
 }
 
