@@ -244,8 +244,9 @@ bool PracticePlan::play(Ui& ui, std::string& who)
         words(ui, say("The plan is being worked out ..."));
         return false;
     }
+    if (!problem_with_field_day().empty()) return false; // the field says so
     ui.gap(4.0F);
-    const bool begins = due_today(ui) && problem_with_field_day().empty();
+    const bool begins = due_today(ui);
     ui.gap(6.0F);
     rule(ui);
     days_ahead(ui);
