@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <unistd.h>
+
 #include <filesystem>
 #include <fstream>
 
@@ -26,7 +28,7 @@ drill::Unfinished sample()
     return kept;
 }
 
-fs::path place() { return fs::temp_directory_path() / "flapdoor-unfinished-test" / "deep" / "one-window.toml"; }
+fs::path place() { return fs::temp_directory_path() / ("flapdoor-unfinished-" + std::to_string(getpid())) / "deep" / "one-window.toml"; }
 
 }
 
