@@ -1,7 +1,5 @@
 #include "places.hpp"
 
-#include "verbs.hpp"
-
 #include <sys/ioctl.h>
 #include <unistd.h>
 

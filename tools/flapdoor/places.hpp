@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 // Where the shipped drills are, and how a user may name a file.
@@ -44,6 +45,9 @@ std::vector<std::string> book_paths(const std::vector<std::string>& named);
 
 /// Reads a scenario, plans for it and the rule books, named as above; every problem of all of them.
 Result<std::vector<debrief::Inputs>> read_plans(const std::string& scenario, const std::vector<std::string>& plans, const std::vector<std::string>& books);
+
+/// The plan that a drill brings along as the one that keeps its rules.
+inline constexpr std::string_view usual_reference = "good";
 
 /// The plan that keeps the rules, from which repairs are taken, named as above. Nothing when the usual one is named and not there.
 Result<std::optional<debrief::Inputs>> read_reference(const std::string& scenario, const std::string& plan, const std::vector<std::string>& books);

@@ -1,16 +1,14 @@
 #pragma once
 
+#include "places.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <string>
-#include <string_view>
 #include <vector>
 
 // What the command can do, one file each.
 namespace flapdoor::command {
-
-/// The plan that a drill brings along as the one that keeps its rules.
-inline constexpr std::string_view usual_reference = "good";
 
 struct RunChoice {
     std::string scenario;
